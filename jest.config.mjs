@@ -18,6 +18,9 @@ export default {
       },
     ],
   },
+  // One PostgreSQL server a run, with a migrated template database.
+  globalSetup: '<rootDir>/test/support/global-setup.mjs',
+  globalTeardown: '<rootDir>/test/support/global-teardown.mjs',
   testTimeout: 30_000,
   maxWorkers: 2,
 };

@@ -1,0 +1,2 @@
+export { startEmbeddedServer } from './start-embedded-server.js';
+export type { EmbeddedServer, EmbeddedServerOptions } from './start-embedded-server.js';

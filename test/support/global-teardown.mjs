@@ -1,0 +1,5 @@
+import '../../scripts/lib/typescript.mjs';
+
+const { stopTestServer } = await import('./test-server.ts');
+
+export default stopTestServer;
