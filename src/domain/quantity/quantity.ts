@@ -1,0 +1,24 @@
+import { DomainError } from '../errors.js';
+import { isUnit, UNITS, unitRow, type QuantityKind, type Unit } from './unit-table.js';
+
+export interface Quantity {
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+/** @throws DomainError (pointer "") when `unit` is none, listing the units there are. */
+export function kindOf(unit: Unit): QuantityKind {
+  if (!isUnit(unit)) throw DomainError.at('', `"${String(unit)}" is not a unit; use one of ${UNITS.join(', ')}.`);
+  return unitRow(unit).kind;
+}
+
+/** The units of a kind, smallest US unit first, as they are listed in messages. */
+export function unitsOf(kind: QuantityKind): readonly Unit[] {
+  return UNITS.filter((unit) => unitRow(unit).kind === kind);
+}
+
+/** @throws DomainError (pointer "") when `unit` is not one of `kind`, listing those that are. */
+export function requireKind(unit: Unit, kind: QuantityKind): void {
+  if (isUnit(unit) && unitRow(unit).kind === kind) return;
+  throw DomainError.at('', `"${String(unit)}" is not a unit of ${kind}; use one of ${unitsOf(kind).join(', ')}.`);
+}

@@ -1,0 +1,2 @@
+export { margin, marginPercent } from './margin.js';
+export { compareHours, type CostCodeHours, type HoursComparison, type PlannedAndActual } from './hours-by-cost-code.js';

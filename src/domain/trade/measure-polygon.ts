@@ -1,0 +1,80 @@
+import { Decimal, plain } from '../decimal.js';
+import { DomainError } from '../errors.js';
+import type { Working, WorkingValue } from '../working.js';
+import type { MeasuredShape } from './measure-outline.js';
+import { metresPer, requireFinite, scaled } from './numbers.js';
+import { MAX_LENGTH_M, MAX_OUTLINE_POINTS, type Point, type PolygonOutline } from './outline.js';
+import { polygonArea, polygonPerimeter } from './polygon.js';
+import { requireSimple, same } from './simple-polygon.js';
+
+/** Longer lists are named, not copied: a working is stored with every line that leans on it. */
+const LISTED_POINTS = 60;
+
+/** @throws DomainError at /unit, /points or /points/i */
+export function measurePolygon(outline: PolygonOutline): MeasuredShape {
+  const factor = metresPer(outline.unit);
+  if (outline.points.length > MAX_OUTLINE_POINTS + 1) {
+    throw DomainError.at('/points', `An outline may have at most ${MAX_OUTLINE_POINTS} points; thin the list out.`);
+  }
+  const limit = new Decimal(MAX_LENGTH_M).div(factor).toNumber();
+  outline.points.forEach((point, i) => requireCoordinates(point, limit, `/points/${i}`));
+  const points = opened(outline.points);
+  requireSimple(points, 'points');
+  return measurePoints(points, outline.unit, factor, []);
+}
+
+/** Area and perimeter of a checked polygon: computed in the entered unit, converted once. */
+export function measurePoints(
+  points: readonly Point[],
+  unit: string,
+  factor: Decimal,
+  before: readonly WorkingValue[],
+): MeasuredShape {
+  const area = polygonArea(points);
+  const perimeter = polygonPerimeter(points);
+  const areaM2 = scaled(area, factor.times(factor));
+  if (!(areaM2 > 0)) throw DomainError.at('', 'The outline is too small to have an area; check the unit.');
+  const perimeterM = scaled(perimeter, factor);
+  const inputs = [...before, { name: 'points', value: listed(points), unit }];
+  const f = plain(factor);
+  return {
+    areaM2,
+    perimeterM,
+    points: points.map(([x, y]): Point => [scaled(x, factor), scaled(y, factor)]),
+    areaWorking: working("Area of a polygon by the surveyor's formula: half of |sum of x(i) y(i+1) - x(i+1) y(i)|", inputs, [
+      ['area in the square of the entered unit', `shoelace sum over ${points.length} points / 2`, plain(area), undefined],
+      ['area', `${plain(area)} x ${f}^2`, plain(areaM2), 'm2'],
+    ]),
+    perimeterWorking: working('Perimeter of a polygon: sum of its edges, the last point joined to the first', inputs, [
+      ['perimeter in the entered unit', `sum of ${points.length} edges`, plain(perimeter), unit],
+      ['perimeter', `${plain(perimeter)} x ${f}`, plain(perimeterM), 'm'],
+    ]),
+  };
+}
+
+type StepRow = [label: string, expression: string, value: string, unit: string | undefined];
+
+function working(rule: string, inputs: WorkingValue[], rows: StepRow[]): Working {
+  const steps = rows.map(([label, expression, value, unit]) => ({ label, expression, value, ...(unit && { unit }) }));
+  return { rule, inputs, steps };
+}
+
+function opened(points: readonly Point[]): readonly Point[] {
+  const [first, last] = [points[0], points.at(-1)];
+  const closed = points.length > 1 && first !== undefined && last !== undefined && same(first, last);
+  return closed ? points.slice(0, -1) : points;
+}
+
+function requireCoordinates(point: Point, limit: number, pointer: string): void {
+  if (!Array.isArray(point) || point.length !== 2) throw DomainError.at(pointer, 'A point is a pair [x, y].');
+  for (const axis of [0, 1] as const) {
+    if (Math.abs(requireFinite(point[axis], pointer)) > limit) {
+      throw DomainError.at(pointer, `A point must lie within ${MAX_LENGTH_M / 1000} km of the origin; check the unit.`);
+    }
+  }
+}
+
+function listed(points: readonly Point[]): string {
+  if (points.length > LISTED_POINTS) return `${points.length} points of the outline`;
+  return points.map(([x, y]) => `(${plain(x)}, ${plain(y)})`).join(' ');
+}

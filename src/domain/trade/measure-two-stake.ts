@@ -1,0 +1,51 @@
+import { Decimal, plain } from '../decimal.js';
+import { DomainError } from '../errors.js';
+import type { MeasuredShape } from './measure-outline.js';
+import { measurePoints } from './measure-polygon.js';
+import { metresPer, requireFinite } from './numbers.js';
+import { MAX_LENGTH_M, MAX_OUTLINE_POINTS, type Point, type TwoStakeOutline } from './outline.js';
+import { requireSimple, same } from './simple-polygon.js';
+
+/** A point on the baseline has a + b = baseline, and 0.1 + 0.2 is not 0.3 in binary. Relative to the baseline. */
+const TOLERANCE = 1e-9;
+
+/** @throws DomainError at /unit, /baseline, /ranges or /ranges/i */
+export function measureTwoStake(outline: TwoStakeOutline): MeasuredShape {
+  const factor = metresPer(outline.unit);
+  const limit = new Decimal(MAX_LENGTH_M).div(factor).toNumber();
+  const baseline = requireFinite(outline.baseline, '/baseline');
+  if (!(baseline > 0 && baseline <= limit)) {
+    throw DomainError.at('/baseline', `The stakes must stand apart, and at most ${MAX_LENGTH_M / 1000} km.`);
+  }
+  if (outline.ranges.length > MAX_OUTLINE_POINTS + 1) {
+    throw DomainError.at('/ranges', `An outline may have at most ${MAX_OUTLINE_POINTS} points; thin the list out.`);
+  }
+  const all = outline.ranges.map((range, i) => located(range, baseline, limit, `/ranges/${i}`));
+  const [first, last] = [all[0], all.at(-1)];
+  const points = all.length > 1 && first && last && same(first, last) ? all.slice(0, -1) : all;
+  requireSimple(points, 'ranges');
+  return measurePoints(points, outline.unit, factor, [
+    { name: 'baseline', value: plain(baseline), unit: outline.unit },
+    { name: 'ranges', value: `${points.length} pairs of tape distances from stakes A and B`, unit: outline.unit },
+  ]);
+}
+
+/** The point at distance a from (0, 0) and b from (baseline, 0), on the side of positive y. */
+function located(range: readonly [number, number], baseline: number, limit: number, pointer: string): Point {
+  if (!Array.isArray(range) || range.length !== 2) throw DomainError.at(pointer, 'A range is a pair [a, b].');
+  const a = requireFinite(range[0], pointer);
+  const b = requireFinite(range[1], pointer);
+  if (a < 0 || b < 0 || a > limit || b > limit) {
+    throw DomainError.at(pointer, `A tape distance must be from 0 to ${MAX_LENGTH_M / 1000} km.`);
+  }
+  const slack = baseline * TOLERANCE;
+  if (a + b < baseline - slack) {
+    throw DomainError.at(pointer, `The two distances do not reach each other over a baseline of ${plain(baseline)}; measure them again.`);
+  }
+  if (Math.abs(a - b) > baseline + slack) {
+    throw DomainError.at(pointer, `The two distances differ by more than the baseline of ${plain(baseline)}; measure them again.`);
+  }
+  const x = ((a - b) * (a + b)) / (2 * baseline) + baseline / 2;
+  // Just outside a possible triangle, within the slack, the point is on the baseline.
+  return [x, Math.sqrt(Math.max(0, (a - x) * (a + x)))];
+}

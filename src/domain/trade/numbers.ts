@@ -1,0 +1,40 @@
+import { Decimal, plain } from '../decimal.js';
+import { DomainError, within } from '../errors.js';
+import { convert, requireKind, type Quantity, type QuantityKind, type Unit } from '../quantity/index.js';
+import { MAX_LENGTH_M } from './outline.js';
+
+/** @throws DomainError at `pointer` when `value` is no finite number. */
+export function requireFinite(value: unknown, pointer: string): number {
+  if (typeof value === 'number' && Number.isFinite(value)) return value;
+  throw DomainError.at(pointer, 'This must be a finite number.');
+}
+
+/** A length above 0 and up to 10 km, in metres. @throws DomainError at /value or /unit */
+export function lengthInMetres(quantity: Quantity): number {
+  const metres = positiveInUnit(quantity, 'length', 'm');
+  if (metres <= MAX_LENGTH_M) return metres;
+  throw DomainError.at('/value', `This must be at most ${MAX_LENGTH_M / 1000} km; check the unit and decimal point.`);
+}
+
+/** A quantity above 0 in `unit`. @throws DomainError at /value or /unit */
+export function positiveInUnit(quantity: Quantity, kind: QuantityKind, unit: Unit): number {
+  within('/unit', () => requireKind(quantity.unit, kind));
+  if (requireFinite(quantity.value, '/value') > 0) return convert(quantity.value, quantity.unit, unit);
+  throw DomainError.at('/value', 'This must be above 0.');
+}
+
+/** The metres in one `unit` of length, exact. @throws DomainError at /unit */
+export function metresPer(unit: Unit): Decimal {
+  within('/unit', () => requireKind(unit, 'length'));
+  return new Decimal(convert(1, unit, 'm'));
+}
+
+/** Exactly scaled and rounded once, so that a figure entered in feet stays free of binary dust. */
+export function scaled(value: number, factor: Decimal): number {
+  return new Decimal(value).times(factor).toNumber();
+}
+
+/** "24 ft": a quantity as it was entered. */
+export function asEntered(quantity: Quantity): string {
+  return `${plain(quantity.value)} ${quantity.unit}`;
+}

@@ -1,0 +1,2 @@
+export { minutesToHours, paidMinutes, type WorkedSpan } from './paid-time.js';
+export { laborCost } from './labor-cost.js';
