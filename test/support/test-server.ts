@@ -52,11 +52,14 @@ async function makeTemplate(url: string): Promise<string> {
   return template.toString();
 }
 
-/** Jest runs no teardown when it is interrupted. */
+/**
+ * Jest runs no teardown when it is interrupted. The handlers stay, since Ctrl-C arrives twice: from the
+ * terminal, and passed on by npm.
+ */
 function stopOnSignals(): void {
   const codes = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
   for (const [signal, code] of Object.entries(codes)) {
-    process.once(signal, () => {
+    process.on(signal, () => {
       void stopTestServer().finally(() => process.exit(code));
     });
   }
