@@ -1,0 +1,68 @@
+import { documentFormat, type DocumentModel } from '../../platform/documents/index.js';
+import { BEFORE_THE_WORK, companyBlock, customerParty, documentLanguage, pricedTable, siteParty, totalsOf } from '../customer-documents/index.js';
+import type { DocumentCompany, DocumentCustomer, DocumentSite, DocumentSums } from '../customer-documents/index.js';
+
+/** What a quote document is composed from; everything is computed before and only put into words here. */
+export interface QuoteDocumentInput extends DocumentSums {
+  readonly company: DocumentCompany;
+  readonly customer: DocumentCustomer;
+  readonly site: DocumentSite;
+  readonly number: string;
+  readonly revision: number;
+  /** Dates without a time: "2027-03-01". */
+  readonly issuedOn: string;
+  readonly validUntil: string;
+  readonly title: string;
+  readonly currency: string;
+}
+
+/** @throws RangeError when a total is not the sum of the lines, or a number or date is malformed */
+export function composeQuoteDocument(input: QuoteDocumentInput): DocumentModel {
+  const { company } = input;
+  const format = documentFormat(company.locale, input.currency);
+  const name = `quote ${input.number}, revision ${input.revision}`;
+  const validUntil = format.date(input.validUntil);
+  return {
+    paperSize: company.paperSize,
+    language: documentLanguage(company.locale),
+    title: `Quote ${input.number}`,
+    issuedAt: `${input.issuedOn}T00:00:00Z`,
+    company: companyBlock(company),
+    heading: 'Quote',
+    reference: `${input.number}, revision ${input.revision}`,
+    status: `Valid until ${validUntil}`,
+    parties: [customerParty('Prepared for', input.customer), siteParty(input.site)],
+    facts: [
+      { label: 'Issued', value: format.date(input.issuedOn) },
+      { label: 'Valid until', value: validUntil },
+      { label: 'Total', value: format.money(input.grossTotal) },
+    ],
+    subject: input.title,
+    introduction: [
+      'This quote covers the work and materials listed below. What is not listed is not part of the price.',
+    ],
+    table: pricedTable(input.lines, input.currency, format),
+    totals: totalsOf(input, format, true),
+    notes: [{ heading: 'What happens next', paragraphs: nextSteps(validUntil) }],
+    cautions: [BEFORE_THE_WORK],
+    signature: {
+      heading: 'Acceptance',
+      statement: `I accept ${name}, for a total of ${format.money(input.grossTotal)}, and ask for the work listed in it to be done.`,
+      fields: [
+        { label: 'Name in print', weight: 3 },
+        { label: 'Signature', weight: 3 },
+        { label: 'Date', weight: 1.6 },
+      ],
+    },
+    footer: `${company.name} · Quote ${input.number}, revision ${input.revision}`,
+  };
+}
+
+function nextSteps(validUntil: string): string[] {
+  return [
+    '1. Read the lines above, and ask about anything that is not plain.',
+    `2. To accept, sign below and return a copy by ${validUntil}. After that day the price may change.`,
+    '3. We then settle a start date with you.',
+    '4. If the opened pond shows something this quote does not cover, we show you and give you a price for it first. It is done only when you have agreed.',
+  ];
+}

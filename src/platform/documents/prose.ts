@@ -1,0 +1,95 @@
+import type { Canvas } from './canvas.js';
+import type { Caution, DocumentModel, Note } from './model.js';
+import type { Tag } from './tags.js';
+import { STYLES, type TextStyle } from './theme.js';
+import { wrap } from './wrap.js';
+
+const PARAGRAPH_GAP = 3;
+const BULLET_INDENT = 11;
+const ITEM_GAP = 2;
+const HEADING_GAP = 11;
+const HEADING_BELOW = 2;
+/** Fewest lines of a paragraph left alone at the foot or the head of a page. */
+const TOGETHER = 2;
+
+/** What the work is, before what it costs. */
+export function drawSubject(canvas: Canvas, model: DocumentModel): void {
+  const { subject } = STYLES;
+  const lines = wrap(model.subject, subject, canvas.width);
+  canvas.tags.leaf(canvas.tags.root, 'H2', () => canvas.lines(lines, canvas.left, canvas.y, subject));
+  canvas.y += lines.length * subject.leading + PARAGRAPH_GAP;
+  for (const text of model.introduction) drawParagraph(canvas, text, STYLES.body);
+  canvas.y += 8;
+}
+
+export function drawNote(canvas: Canvas, note: Note): void {
+  const lines = note.paragraphs.flatMap((text) => wrap(text, STYLES.body, canvas.width));
+  keepWhole(canvas, lines.length * STYLES.body.leading + note.paragraphs.length * PARAGRAPH_GAP);
+  drawBlockHeading(canvas, note.heading);
+  for (const text of note.paragraphs) drawParagraph(canvas, text, STYLES.body);
+}
+
+export function drawCaution(canvas: Canvas, caution: Caution): void {
+  const { small } = STYLES;
+  const lead = wrap(caution.lead, small, canvas.width);
+  const items = caution.items.flatMap((item) => wrap(item, small, canvas.width - BULLET_INDENT));
+  keepWhole(canvas, (lead.length + items.length) * small.leading + PARAGRAPH_GAP + caution.items.length * ITEM_GAP);
+  drawBlockHeading(canvas, caution.heading);
+  drawParagraph(canvas, caution.lead, STYLES.small);
+  const list = canvas.tags.open(canvas.tags.root, 'L');
+  for (const item of caution.items) drawItem(canvas, list, item);
+  canvas.tags.close(list);
+}
+
+/** A short block moves to the next page whole: steps and cautions are read as one list or not at all. */
+function keepWhole(canvas: Canvas, text: number): void {
+  const height = HEADING_GAP + STYLES.blockHeading.leading + HEADING_BELOW + text;
+  if (height <= canvas.bodyHeight / 3) canvas.ensure(height);
+}
+
+function drawItem(canvas: Canvas, list: Tag, text: string): void {
+  const lines = wrap(text, STYLES.small, canvas.width - BULLET_INDENT);
+  canvas.ensure(lines.length * STYLES.small.leading);
+  const item = canvas.tags.open(list, 'LI');
+  canvas.tags.leaf(item, 'Lbl', () => canvas.line('•', canvas.left + 1, canvas.y, STYLES.small));
+  canvas.tags.leaf(item, 'LBody', () => canvas.lines(lines, canvas.left + BULLET_INDENT, canvas.y, STYLES.small));
+  canvas.tags.close(item);
+  canvas.y += lines.length * STYLES.small.leading + ITEM_GAP;
+}
+
+/** A heading never stands alone at the foot of a page. */
+export function drawBlockHeading(canvas: Canvas, text: string): void {
+  const style = STYLES.blockHeading;
+  canvas.ensure(HEADING_GAP + style.leading + TOGETHER * STYLES.body.leading);
+  if (!canvas.atTop) canvas.y += HEADING_GAP;
+  canvas.tags.leaf(canvas.tags.root, 'H2', () => canvas.line(text, canvas.left, canvas.y, style));
+  canvas.y += style.leading + HEADING_BELOW;
+}
+
+function drawParagraph(canvas: Canvas, text: string, style: TextStyle): void {
+  let rest = wrap(text, style, canvas.width);
+  const tag = canvas.tags.open(canvas.tags.root, 'P');
+  while (rest.length > 0) {
+    const take = linesThatFit(rest.length, Math.floor(canvas.room / style.leading));
+    if (take === 0) {
+      canvas.newPage();
+      continue;
+    }
+    const part = rest.slice(0, take);
+    canvas.tags.mark(tag, () => canvas.lines(part, canvas.left, canvas.y, style));
+    canvas.y += part.length * style.leading;
+    rest = rest.slice(take);
+  }
+  canvas.tags.close(tag);
+  canvas.y += PARAGRAPH_GAP;
+}
+
+/**
+ * How many of `count` lines to set where `room` lines fit, leaving no single line behind on either page; 0 asks for
+ * the next page.
+ */
+export function linesThatFit(count: number, room: number, together = TOGETHER): number {
+  if (count <= room) return count;
+  const take = Math.min(room, count - together);
+  return take < together ? 0 : take;
+}

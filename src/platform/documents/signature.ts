@@ -1,0 +1,34 @@
+import type { Canvas } from './canvas.js';
+import type { Signature } from './model.js';
+import { drawBlockHeading } from './prose.js';
+import { STYLES, WRITING_LINE } from './theme.js';
+import { wrap } from './wrap.js';
+
+const GAP = 20;
+/** Room to write by hand above each line. */
+const WRITING = 34;
+const HEADING = 30;
+
+/** Where to sign: heading, statement and lines stay on one page, so that nobody signs a sheet without the words. */
+export function drawSignature(canvas: Canvas, signature: Signature): void {
+  const statement = wrap(signature.statement, STYLES.body, canvas.width);
+  canvas.ensure(HEADING + statement.length * STYLES.body.leading + WRITING + STYLES.label.leading + 4);
+  drawBlockHeading(canvas, signature.heading);
+  canvas.tags.leaf(canvas.tags.root, 'P', () => canvas.lines(statement, canvas.left, canvas.y, STYLES.body));
+  canvas.y += statement.length * STYLES.body.leading + WRITING;
+  drawFields(canvas, signature);
+  canvas.y += STYLES.label.leading + 4;
+}
+
+function drawFields(canvas: Canvas, { fields }: Signature): void {
+  const share = fields.reduce((sum, field) => sum + field.weight, 0);
+  const free = canvas.width - GAP * (fields.length - 1);
+  let x = canvas.left;
+  for (const field of fields) {
+    const width = (free * field.weight) / share;
+    const at = x;
+    canvas.rule(at, canvas.y, width, 0.6, WRITING_LINE);
+    canvas.tags.leaf(canvas.tags.root, 'P', () => canvas.line(field.label, at, canvas.y + 2, STYLES.label));
+    x += width + GAP;
+  }
+}
