@@ -10,16 +10,19 @@ const plainWords: Readonly<Record<string, string>> = {
   ENAMETOOLONG: 'the path is too long',
 };
 
-/** The system's code of a failed call (`EACCES`, …), or `undefined`. */
-export function failureCode(error: unknown): string | undefined {
-  if (!(error instanceof Error) || !('code' in error)) return undefined;
-  return typeof error.code === 'string' ? error.code : undefined;
+// Told by their shape, not by `instanceof`: a test runner gives each file an `Error` of its own.
+function textOf(error: unknown, field: 'code' | 'message'): string | undefined {
+  if (typeof error !== 'object' || error === null || !(field in error)) return undefined;
+  const value: unknown = (error as Record<string, unknown>)[field];
+  return typeof value === 'string' ? value : undefined;
 }
 
-/** What went wrong in plain words, fit to stand after a colon or "because". */
+/** The code of a failed call (`EACCES`, …) or statement (SQLSTATE), or `undefined`. */
+export function failureCode(error: unknown): string | undefined {
+  return textOf(error, 'code');
+}
+
+/** What went wrong in plain words, fit to stand after a colon. */
 export function failureReason(error: unknown): string {
-  const code = failureCode(error);
-  const words = code === undefined ? undefined : plainWords[code];
-  if (words !== undefined) return words;
-  return error instanceof Error ? error.message : String(error);
+  return plainWords[failureCode(error) ?? ''] ?? textOf(error, 'message') ?? String(error);
 }

@@ -31,11 +31,20 @@ export function chooseIdentity(existingCluster: string | undefined): Identity | 
 }
 
 function lookUp(name: string): Identity | undefined {
-  const line = readFileSync('/etc/passwd', 'utf8')
+  const line = usersFile()
     .split('\n')
     .find((entry) => entry.startsWith(`${name}:`));
   const [, , uid, gid] = (line ?? '').split(':').map(Number);
   return uid !== undefined && gid !== undefined && uid > 0 && gid >= 0 ? { uid, gid } : undefined;
+}
+
+function usersFile(): string {
+  try {
+    return readFileSync('/etc/passwd', 'utf8');
+  } catch {
+    // The smallest container images have none.
+    return '';
+  }
 }
 
 /** Whether that user may pass through every folder down to this one. Asked, not computed: ACLs count too. */

@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { StartError } from '../../config/start-error.js';
 import type { Binaries } from './binaries.js';
+import { failureReason } from './failure-reason.js';
 import { guard } from './guard.js';
 import { plainEnvironment, type Identity } from './identity.js';
 import type { ServerLog } from './server-log.js';
@@ -43,7 +44,7 @@ export async function spawnPostmaster(options: PostmasterOptions): Promise<Postm
   try {
     await once(child, 'spawn');
   } catch (error) {
-    throw new StartError(`The database server can't be started: ${(error as Error).message}.`);
+    throw new StartError(`The database server can't be started: ${failureReason(error)}.`);
   }
   const pid = child.pid as number;
   const release = guard(pid, identity);

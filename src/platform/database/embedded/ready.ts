@@ -1,6 +1,7 @@
 import { setTimeout as delay } from 'node:timers/promises';
 import pg from 'pg';
 import { StartError } from '../../config/start-error.js';
+import { failureCode, failureReason } from './failure-reason.js';
 import type { Postmaster } from './postmaster.js';
 import type { ServerLog } from './server-log.js';
 
@@ -22,7 +23,7 @@ export async function waitUntilReady(url: string, postmaster: Postmaster, server
   while (!postmaster.hasEnded() && Date.now() < deadline) {
     const failure = await ensureDatabase(url);
     if (failure === undefined) return;
-    if (!isStillStarting(failure)) throw notReady(`it answers: ${(failure as Error).message}`, serverLog);
+    if (!isStillStarting(failure)) throw notReady(`it answers: ${failureReason(failure)}`, serverLog);
     await delay(20);
   }
   if (!postmaster.hasEnded()) throw notReady('it does not answer', serverLog);
@@ -52,9 +53,9 @@ async function ensureDatabase(url: string): Promise<unknown> {
 
 /** Refused or cut off, or "the database system is starting up" (57P03). */
 function isStillStarting(failure: unknown): boolean {
-  const code = failure instanceof Error && 'code' in failure ? String(failure.code) : '';
-  const dropped = failure instanceof Error && /terminated|timeout/i.test(failure.message);
-  return dropped || ['ECONNREFUSED', 'ECONNRESET', 'EPIPE', '57P03', '57P01', '57P02'].includes(code);
+  const code = failureCode(failure) ?? '';
+  if (['ECONNREFUSED', 'ECONNRESET', 'EPIPE', '57P03', '57P01', '57P02'].includes(code)) return true;
+  return /terminated|timeout/i.test(failureReason(failure));
 }
 
 function notReady(why: string, serverLog: ServerLog): StartError {

@@ -1,4 +1,4 @@
-import { mkdir } from 'node:fs/promises';
+import { chmod, mkdir } from 'node:fs/promises';
 import { StartError } from '../../config/start-error.js';
 import { failureReason } from './failure-reason.js';
 
@@ -8,7 +8,9 @@ export const sharedHome = '/var/lib/rillbook';
 /** @throws StartError when the folder can't be made, as on a read-only system */
 export async function ensureSharedHome(): Promise<void> {
   try {
-    await mkdir(sharedHome, { recursive: true, mode: 0o755 });
+    const made = await mkdir(sharedHome, { recursive: true });
+    // Root's umask may be strict, and then nobody else could get in.
+    if (made !== undefined) await chmod(sharedHome, 0o755);
   } catch (error) {
     throw new StartError(
       `The database server runs as an unprivileged user that may not enter this folder, and ${sharedHome} ` +

@@ -68,7 +68,7 @@ export class Supervisor {
     this.options.onGiveUp(
       new StartError(
         `The database server crashed ${crashesInWindow} times within a minute and is not started again. ` +
-          `The last time: ${how}. See postgres.log in the data folder.`,
+          `The last time: ${how.replace(/\.$/, '')}. See postgres.log in the data folder.`,
       ),
     );
     return true;
