@@ -1,10 +1,10 @@
 import { readFileSync, readdirSync } from 'node:fs';
-import { chmod, mkdtemp, readFile, rm } from 'node:fs/promises';
+import { chmod, mkdtemp, readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import pg from 'pg';
 import { findCluster } from '../../src/platform/database/embedded/cluster-place.js';
-import { folderPrefix } from './abandoned-folders.js';
+import { folderPrefix, removeDataFolder } from './abandoned-folders.js';
 
 const made: string[] = [];
 
@@ -16,13 +16,8 @@ export async function newDataFolder(kind: 'open' | 'closed' = 'open'): Promise<s
   return folder;
 }
 
-/** Removes the folders, and the clusters that lie elsewhere because of them. */
 export async function removeDataFolders(): Promise<void> {
-  for (const folder of made.splice(0)) {
-    const cluster = await findCluster(folder).catch(() => undefined);
-    if (cluster !== undefined && dirname(cluster) !== folder) await rm(dirname(cluster), { recursive: true });
-    await rm(folder, { recursive: true, force: true });
-  }
+  for (const folder of made.splice(0)) await removeDataFolder(folder);
 }
 
 export async function clusterOf(dataDir: string): Promise<string> {

@@ -1,7 +1,9 @@
+import { provision } from '../../src/platform/database/provision.js';
+
 /**
  * Brings the empty template database to the newest schema, once a test run.
- * @param _url the owner's address of the template database
+ * @param url the owner's address of the template database
  */
-export function prepareTemplate(_url: string): Promise<void> {
-  return Promise.resolve();
+export async function prepareTemplate(url: string): Promise<void> {
+  await provision(url);
 }

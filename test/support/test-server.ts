@@ -4,10 +4,8 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { startEmbeddedServer, type EmbeddedServer } from '../../src/platform/database/embedded/index.js';
 import { prepareTemplate } from './template.js';
+import { templateName } from './template-name.js';
 import { folderPrefix, sweepAbandoned } from './abandoned-folders.js';
-
-/** The migrated database that each test worker copies its own from. */
-export const templateName = 'rillbook_template';
 
 let running: { server: EmbeddedServer; folder: string } | undefined;
 

@@ -17,7 +17,8 @@ export function drawParties(canvas: Canvas, model: DocumentModel): void {
 
 function drawParty(canvas: Canvas, party: Party, x: number, top: number, width: number): number {
   const [name = '', ...rest] = party.lines;
-  const nameLines = wrap(name, STYLES.partyName, width);
+  // The space keeps the name apart from the address for who reads the text alone.
+  const nameLines = wrap(name, STYLES.partyName, width).map((line) => `${line} `);
   const lines = rest.flatMap((line) => wrap(line, STYLES.party, width));
   canvas.tags.leaf(canvas.tags.root, 'P', () => canvas.line(party.heading, x, top, STYLES.label));
   const y = top + STYLES.label.leading + 2;

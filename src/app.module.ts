@@ -1,0 +1,37 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import { CompaniesModule } from './features/companies/index.js';
+import { CustomersModule } from './features/customers/index.js';
+import { PeopleModule } from './features/people/index.js';
+import { SessionsModule } from './features/sessions/index.js';
+import { AuthModule } from './platform/auth/auth.module.js';
+import { ClockModule } from './platform/clock/clock.module.js';
+import { DatabaseModule } from './platform/database/database.module.js';
+import { FilesModule } from './platform/files/files.module.js';
+import type { Draining } from './platform/http/draining.js';
+import { HttpModule } from './platform/http/http.module.js';
+import { NumberingModule } from './platform/numbering/numbering.module.js';
+
+const SLICES = [
+  CompaniesModule,
+  PeopleModule,
+  SessionsModule,
+  CustomersModule,
+];
+
+@Module({})
+export class AppModule {
+  static with(options: { serviceUrl: string; signingKey: string; draining: Draining }): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [
+        ClockModule,
+        DatabaseModule.connect(options.serviceUrl),
+        AuthModule.withKey(options.signingKey),
+        HttpModule.with(options.draining),
+        FilesModule,
+        NumberingModule,
+        ...SLICES,
+      ],
+    };
+  }
+}

@@ -1,0 +1,4 @@
+export { CompaniesModule } from './companies.module.js';
+export { CompaniesService, requireTaxCategory, taxCategoriesOf } from './companies.service.js';
+export type { CompanyEntity } from './company.entity.js';
+export type { CompanyBody } from './companies.dto.js';

@@ -1,0 +1,44 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/auth/actor.js';
+import { TenantDatabase } from '../../platform/database/tenant-database.js';
+import type { ListQuery, Page } from '../../platform/http/lists.js';
+import { stateConflict } from '../../platform/http/problems.js';
+import { type Made, ResourceStore } from '../../platform/resources/resource-store.js';
+import type { PersonBody } from './people.dto.js';
+import { PersonEntity } from './person.entity.js';
+import { toPersonRow } from './person.mapper.js';
+
+/** The people of the company. */
+@Injectable()
+export class PeopleService {
+  private readonly store: ResourceStore<PersonEntity>;
+
+  constructor(private readonly db: TenantDatabase) {
+    this.store = new ResourceStore(db, PersonEntity, 'person');
+  }
+
+  create(actor: Actor, body: PersonBody): Promise<Made<PersonEntity>> {
+    return this.store.create(actor, body, toPersonRow(body));
+  }
+
+  find(actor: Actor, id: string): Promise<PersonEntity> {
+    return this.store.find(actor, id);
+  }
+
+  list(actor: Actor, query: ListQuery): Promise<Page<PersonEntity>> {
+    return this.store.list(actor, query);
+  }
+
+  /** @throws Problem 409 when nobody would be left who owns the company's account */
+  update(actor: Actor, id: string, version: number, body: PersonBody): Promise<PersonEntity> {
+    return this.db.write(actor, async (manager) => {
+      // Locked together, so that two owners can't demote each other at once.
+      const owners = await manager.find(PersonEntity, { where: { companyId: actor.companyId, role: 'owner', active: true }, lock: { mode: 'pessimistic_write' } });
+      const staysOwner = body.role === 'owner' && body.active !== false;
+      if (!staysOwner && owners.length === 1 && owners[0]?.id === id) {
+        throw stateConflict('This is the company\'s only active owner. Make somebody else an owner first.', [{ pointer: '/role', detail: 'must stay owner, and active, while there is no other owner' }]);
+      }
+      return this.store.update(actor, id, version, toPersonRow(body));
+    });
+  }
+}

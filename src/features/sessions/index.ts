@@ -1,0 +1,2 @@
+export { SessionsModule } from './sessions.module.js';
+export { SetPassword } from './set-password.js';

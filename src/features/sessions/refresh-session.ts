@@ -1,0 +1,56 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/auth/actor.js';
+import { Clock } from '../../platform/clock/clock.js';
+import { TenantDatabase } from '../../platform/database/tenant-database.js';
+import { Problem } from '../../platform/http/problem.js';
+import { StandingSessions } from './standing-sessions.js';
+import { decodeRefreshToken, newRefreshToken, type RefreshTokenParts, sameSecret } from './refresh-token.js';
+import { SessionTokens } from './session-tokens.js';
+import type { SessionView } from './sessions.dto.js';
+import { SessionsRepository } from './sessions.repository.js';
+
+/**
+ * Exchanges a refresh token for the next pair. A token that was used before is in two hands, one of them a thief's:
+ * the whole family is revoked, and both must sign in again.
+ */
+@Injectable()
+export class RefreshSession {
+  constructor(
+    private readonly db: TenantDatabase,
+    private readonly sessions: SessionsRepository,
+    private readonly tokens: SessionTokens,
+    private readonly clock: Clock,
+    private readonly standing: StandingSessions,
+  ) {}
+
+  async execute(token: string): Promise<SessionView> {
+    const parts = decodeRefreshToken(token);
+    if (parts === null) throw ended();
+    const actor: Actor = { companyId: parts.companyId, personId: null, role: 'crew', sessionId: null };
+    // The revocation must stay when the answer is a refusal, so the refusal is thrown after the commit.
+    const next = await this.db.write(actor, () => this.rotate(actor, parts));
+    if (next === null) throw ended();
+    return this.tokens.answer(actor, next.personId, next.sessionId, next.refresh);
+  }
+
+  private async rotate(actor: Actor, parts: RefreshTokenParts): Promise<{ personId: string; sessionId: string; refresh: RefreshTokenParts } | null> {
+    const row = await this.sessions.lockToken(actor, parts.id);
+    if (row === null || !sameSecret(parts.secret, row.secretHash)) return null;
+    const now = this.clock.now();
+    if (row.usedAt !== null) {
+      await this.sessions.revoke(actor, row.sessionId, now, 'a refresh token was used twice');
+      this.standing.forget(actor.companyId, row.sessionId);
+      return null;
+    }
+    const session = await this.sessions.findSession(actor, row.sessionId);
+    if (session === null || row.expiresAt <= now || (await this.sessions.standing(actor.companyId, session.id)) === null) return null;
+    await this.sessions.markUsed(actor, row.id, now);
+    const refresh = newRefreshToken(actor.companyId);
+    await this.sessions.addToken(actor, session.id, refresh, this.tokens.refreshExpiry());
+    return { personId: session.personId, sessionId: session.id, refresh };
+  }
+}
+
+function ended(): Problem {
+  return new Problem('session-ended', 'The refresh token is not valid, was used before, or has expired. Sign in again.');
+}

@@ -1,0 +1,10 @@
+import type { Role } from './actor.js';
+import type { TokenSubject } from './access-tokens.js';
+
+/**
+ * Says whether a session still stands, and the role its person has now. The slice that owns sessions provides it:
+ * a token alone would let a dismissed person in until it expires.
+ */
+export abstract class SessionGate {
+  abstract roleOf(subject: TokenSubject): Promise<Role | null>;
+}

@@ -1,0 +1,132 @@
+import { applyDecorators, Delete, Get, HttpCode, Patch, Post, type Type } from '@nestjs/common';
+import { ApiBearerAuth, ApiBody, ApiConsumes, ApiExtension, ApiExtraModels, ApiHeader, ApiOperation, ApiParam, ApiResponse, getSchemaPath } from '@nestjs/swagger';
+import type { Role } from '../auth/actor.js';
+import { Allow } from '../auth/allow.js';
+import { ProblemView } from './problem.view.js';
+import { PROBLEMS, type ProblemCode } from './problem.js';
+
+interface RouteOptions {
+  readonly roles: readonly Role[];
+  readonly summary: string;
+  readonly description?: string;
+  /** The problems of this route beyond those that every signed-in route can have. */
+  readonly problems?: readonly ProblemCode[];
+}
+
+const SIGNED_IN: readonly ProblemCode[] = ['not-signed-in', 'session-ended', 'not-allowed', 'unexpected', 'unavailable'];
+const WITH_BODY: readonly ProblemCode[] = ['malformed-request', 'invalid-input', 'body-too-large', 'wrong-media-type', 'no-such-reference', 'not-possible', 'already-there', 'state-conflict'];
+
+/** One documented answer for each status, naming the codes that it can carry. */
+export function ApiProblems(codes: readonly ProblemCode[]): MethodDecorator & ClassDecorator {
+  const byStatus = new Map<number, ProblemCode[]>();
+  for (const code of new Set(codes)) byStatus.set(PROBLEMS[code].status, [...(byStatus.get(PROBLEMS[code].status) ?? []), code]);
+  return applyDecorators(
+    ApiExtraModels(ProblemView),
+    ...[...byStatus].map(([status, ofStatus]) =>
+      ApiResponse({ status, description: ofStatus.map((code) => `\`${code}\`: ${PROBLEMS[code].title}.`).join(' '), content: { 'application/problem+json': { schema: { $ref: getSchemaPath(ProblemView) } } } }),
+    ),
+  );
+}
+
+function common(options: RouteOptions, codes: readonly ProblemCode[]): MethodDecorator {
+  return applyDecorators(
+    Allow(options.roles),
+    ApiBearerAuth(),
+    ApiOperation({ summary: options.summary, description: [options.description, `Roles: ${options.roles.join(', ')}.`].filter(Boolean).join('\n\n') }),
+    ApiProblems([...SIGNED_IN, ...codes, ...(options.problems ?? [])]),
+  );
+}
+
+const ETAG_HEADER = { ETag: { description: 'The version of the resource; send it in If-Match to change it.', schema: { type: 'string' as const } } };
+
+/** `POST /things`: makes one, once. */
+export function CreateRoute(view: Type, options: RouteOptions & { readonly path?: string }): MethodDecorator {
+  return applyDecorators(
+    Post(options.path ?? ''),
+    common(options, [...WITH_BODY, 'id-taken']),
+    ApiResponse({ status: 201, description: 'Made.', type: view, headers: ETAG_HEADER }),
+    ApiResponse({ status: 200, description: 'The same id and body were sent before; this is what that made.', type: view, headers: ETAG_HEADER }),
+  );
+}
+
+/** `GET /things`: a page of them, newest first. */
+export function ListRoute(view: Type, options: RouteOptions & { readonly path?: string }): MethodDecorator {
+  return applyDecorators(
+    Get(options.path ?? ''),
+    common(options, ['invalid-input']),
+    ApiExtraModels(view),
+    ApiResponse({
+      status: 200,
+      description: 'A page, newest first. `Link` with rel="next" leads to the next one (RFC 8288).',
+      schema: {
+        type: 'object',
+        required: ['items', 'nextCursor'],
+        additionalProperties: false,
+        properties: {
+          items: { type: 'array', maxItems: 200, items: { $ref: getSchemaPath(view) }, description: 'The page.' },
+          nextCursor: { type: 'string', nullable: true, description: 'The `cursor` of the next page, or null on the last one.' },
+        },
+      },
+    }),
+  );
+}
+
+/** `GET /things/{id}`, or another read of one thing. */
+export function ReadRoute(view: Type, options: RouteOptions & { readonly path?: string }): MethodDecorator {
+  const path = options.path ?? ':id';
+  return applyDecorators(
+    Get(path),
+    common(options, path.includes(':') ? ['not-found', 'invalid-input'] : []),
+    IdParams(path),
+    ApiResponse({ status: 200, description: 'As it stands.', type: view, headers: ETAG_HEADER }),
+    ApiResponse({ status: 304, description: 'Unchanged since the version in If-None-Match.' }),
+  );
+}
+
+/** `PATCH /things/{id}`: a JSON merge patch (RFC 7396) on a version. */
+export function ChangeRoute(input: Type, view: Type, options: RouteOptions & { readonly path?: string }): MethodDecorator {
+  const path = options.path ?? ':id';
+  return applyDecorators(
+    Patch(path),
+    common(options, [...WITH_BODY, 'not-found', 'stale-version', 'version-required']),
+    IdParams(path),
+    ApiHeader({ name: 'If-Match', required: true, description: 'The ETag that the change is for.', schema: { type: 'string', example: '"1"' } }),
+    ApiExtraModels(input),
+    ApiConsumes('application/merge-patch+json'),
+    ApiBody({ required: true, description: 'The fields to change; null takes an optional field away. The result is checked as a whole.', schema: { $ref: `${getSchemaPath(input)}Patch` } }),
+    ApiExtension('x-patch-of', input.name),
+    ApiResponse({ status: 200, description: 'Changed.', type: view, headers: ETAG_HEADER }),
+  );
+}
+
+/** `POST /things/{id}/verb`: a change of state that may be repeated. */
+export function ActionRoute(view: Type, options: RouteOptions & { readonly path: string; readonly status?: 200 | 201 }): MethodDecorator {
+  return applyDecorators(
+    Post(options.path),
+    HttpCode(options.status ?? 200),
+    common(options, [...WITH_BODY, 'not-found']),
+    IdParams(options.path),
+    ApiResponse({ status: options.status ?? 200, description: 'Done, now or before.', type: view, headers: ETAG_HEADER }),
+  );
+}
+
+/** A route that ends something and answers without a body. */
+export function EndRoute(options: RouteOptions & { readonly path: string }): MethodDecorator {
+  return applyDecorators(Delete(options.path), HttpCode(204), common(options, []), ApiResponse({ status: 204, description: 'Ended.' }));
+}
+
+/** `GET /things/{id}/document`: the PDF, byte for byte as it was issued. */
+export function DocumentRoute(options: RouteOptions & { readonly path: string }): MethodDecorator {
+  return applyDecorators(
+    Get(options.path),
+    common(options, ['not-found', 'state-conflict', 'invalid-input']),
+    IdParams(options.path),
+    ApiResponse({ status: 200, description: 'The document.', content: { 'application/pdf': { schema: { type: 'string', format: 'binary' } } } }),
+    ApiResponse({ status: 304, description: 'Unchanged since the version in If-None-Match.' }),
+  );
+}
+
+function IdParams(path: string): MethodDecorator {
+  const names = [...path.matchAll(/:(\w+)/g)].map((match) => match[1] ?? '');
+  return applyDecorators(...names.map((name) => ApiParam({ name, schema: name === 'revision' ? { type: 'integer', minimum: 1 } : { type: 'string', format: 'uuid' }, description: name === 'id' ? 'The id.' : `The ${name}.` })));
+}

@@ -1,0 +1,53 @@
+import type { IncomingMessage } from 'node:http';
+import { FastifyAdapter } from '@nestjs/platform-fastify';
+import { type FastifyError, type FastifyInstance, type FastifyReply, type FastifyRequest, LogController } from 'fastify';
+import { v7 as uuidv7 } from 'uuid';
+import { requestContext } from '../context/request-context.js';
+import type { Draining } from './draining.js';
+import { sendProblem, toProblem } from './problem.filter.js';
+
+/** A survey with 5,000 probe readings is about 400 KB. */
+const BODY_LIMIT = 2 * 1024 * 1024;
+const REQUEST_ID = /^[A-Za-z0-9._:-]{8,64}$/;
+
+/** Fastify as this service needs it: request ids, quiet logs without secrets, merge patches, limits, draining. */
+export function createAdapter(logLevel: string, draining: Draining): FastifyAdapter {
+  const adapter = new FastifyAdapter({
+    bodyLimit: BODY_LIMIT,
+    routerOptions: { maxParamLength: 200 },
+    // A client that opens a connection and says nothing must not hold it for ever.
+    connectionTimeout: 60_000,
+    requestTimeout: 60_000,
+    keepAliveTimeout: 65_000,
+    genReqId: (request: IncomingMessage) => {
+      const given = request.headers['x-request-id'];
+      return typeof given === 'string' && REQUEST_ID.test(given) ? given : uuidv7();
+    },
+    logger: { level: logLevel },
+    // Our own line for each request, below: without bodies and headers, where secrets are.
+    logController: new LogController({ disableRequestLogging: true }),
+    // An address that can't be decoded never reaches the framework's filters.
+    frameworkErrors: (error: FastifyError, request: FastifyRequest, reply: FastifyReply) => {
+      sendProblem(toProblem(error), request, reply);
+    },
+  });
+  const fastify = adapter.getInstance<FastifyInstance>();
+  const parseJson = fastify.getDefaultJsonParser('error', 'error');
+  fastify.addContentTypeParser('application/merge-patch+json', { parseAs: 'string', bodyLimit: BODY_LIMIT }, parseJson);
+  fastify.addHook('onRequest', (request, reply, next) => {
+    void reply.header('x-request-id', request.id);
+    requestContext.run({ requestId: request.id }, next);
+  });
+  fastify.addHook('onSend', (_request, reply, payload, next) => {
+    // A kept connection would hold the stop up; the client opens a new one, to another instance or after the restart.
+    if (draining.active) void reply.header('connection', 'close');
+    next(null, payload);
+  });
+  fastify.addHook('onResponse', (request, reply, next) => {
+    const line = { requestId: request.id, method: request.method, path: request.url.split('?')[0], status: reply.statusCode, ms: Math.round(reply.elapsedTime * 10) / 10 };
+    if (reply.statusCode >= 500) request.log.error(line, 'request failed');
+    else request.log.info(line, 'request');
+    next();
+  });
+  return adapter;
+}

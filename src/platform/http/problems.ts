@@ -1,0 +1,46 @@
+import { DomainError } from '../../domain/errors.js';
+import { Problem, type Violation } from './problem.js';
+
+/** A row of another company and no row at all answer alike, so that ids can't be probed. */
+export function notFound(what: string): Problem {
+  return new Problem('not-found', `There is no ${what} with this id. Check the id, or list what is there.`);
+}
+
+export function idTaken(what: string, id: string): Problem {
+  return new Problem('id-taken', `The id ${id} was used before for a ${what} with another body. Send the first body again, or take a new id.`, [
+    { pointer: '/id', detail: 'was used before with another body; take a new id' },
+  ]);
+}
+
+export function staleVersion(what: string, current: number): Problem {
+  return new Problem('stale-version', `The ${what} was changed in the meantime and now has the ETag "${current}". Read it again, and send the change with that ETag in If-Match.`, [], { etag: `"${current}"` });
+}
+
+/** A body that is well formed but names a row that this company does not have. */
+export function noSuchReference(pointer: string, what: string): Problem {
+  return new Problem('no-such-reference', `The request names a ${what} that is not there.`, [{ pointer, detail: `there is no ${what} with this id; check the id, or list what is there` }]);
+}
+
+export function stateConflict(detail: string, errors: readonly Violation[] = []): Problem {
+  return new Problem('state-conflict', detail, errors);
+}
+
+export function notPossible(detail: string, errors: readonly Violation[] = []): Problem {
+  return new Problem('not-possible', detail, errors);
+}
+
+export function invalidInput(errors: readonly Violation[]): Problem {
+  const first = errors[0];
+  const more = errors.length > 1 ? ` (and ${errors.length - 1} more)` : '';
+  return new Problem('invalid-input', first === undefined ? 'The request is not as it must be.' : `${first.pointer || 'The body'}: ${first.detail}${more}`, errors);
+}
+
+/** Runs a computation of the domain and says where in the request its complaints belong. */
+export function atPointer<T>(prefix: string, compute: () => T): T {
+  try {
+    return compute();
+  } catch (error) {
+    if (error instanceof DomainError) throw invalidInput(error.violations.map((v) => ({ pointer: prefix + v.pointer, detail: v.detail })));
+    throw error;
+  }
+}

@@ -1,0 +1,45 @@
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import pg from 'pg';
+import supertest from 'supertest';
+import { createApp } from '../../src/create-app.js';
+import { Clock } from '../../src/platform/clock/clock.js';
+import { makeTestDatabase, type TestDatabase } from './test-database.js';
+
+export interface TestApp {
+  readonly app: NestFastifyApplication;
+  readonly database: TestDatabase;
+  readonly url: string;
+  /** An unauthenticated request: `http().get('/health/live')`. */
+  http(): ReturnType<typeof supertest>;
+  /** Runs SQL as the owner of the database, behind the service's back and past row-level security. */
+  sql<T extends object = Record<string, unknown>>(text: string, values?: unknown[]): Promise<T[]>;
+  /** Sets the service's clock; null lets it run again. */
+  setClock(now: string | null): void;
+  close(): Promise<void>;
+}
+
+/** The whole service on a database of its own, listening on a free port. */
+export async function startTestApp(): Promise<TestApp> {
+  const database = await makeTestDatabase();
+  const app = await createApp(database, 'silent');
+  await app.listen(0, '127.0.0.1');
+  const url = (await app.getUrl()).replace('[::1]', '127.0.0.1');
+  const owner = new pg.Pool({ connectionString: database.ownerUrl, max: 2 });
+  const clock = app.get(Clock);
+  const realNow = clock.now.bind(clock);
+  return {
+    app,
+    database,
+    url,
+    http: () => supertest(url),
+    sql: async <T extends object>(text: string, values: unknown[] = []) => (await owner.query<T>(text, values)).rows,
+    setClock: (now) => {
+      clock.now = now === null ? realNow : () => new Date(now);
+    },
+    close: async () => {
+      await app.close();
+      await owner.end();
+      await database.drop();
+    },
+  };
+}
