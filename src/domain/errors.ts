@@ -35,3 +35,22 @@ export function within<T>(prefix: string, work: () => T): T {
     throw error instanceof DomainError ? error.under(prefix) : error;
   }
 }
+
+/**
+ * Reads several fields, each below its own name, and reports what is wrong with all of them at once, so that a form is
+ * not mended one field a request.
+ */
+export function fields<T extends Record<string, () => unknown>>(readers: T): { [K in keyof T]: ReturnType<T[K]> } {
+  const violations: Violation[] = [];
+  const values: Record<string, unknown> = {};
+  for (const [name, read] of Object.entries(readers)) {
+    try {
+      values[name] = within(`/${name}`, read);
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      violations.push(...error.violations);
+    }
+  }
+  if (violations.length > 0) throw new DomainError(violations);
+  return values as { [K in keyof T]: ReturnType<T[K]> };
+}

@@ -30,7 +30,7 @@ export interface Taxes {
 }
 
 /**
- * Tax once per category, on the sum of its lines: base x rate / 100, rounded half up. Taxing line by line would drift
+ * Tax once per category, on the sum of its lines: base × rate / 100, rounded half up. Taxing line by line would drift
  * from the printed base by a cent every few lines.
  *
  * @returns the categories that have lines, in the order of `categories`, whatever the order of the lines; a category

@@ -47,8 +47,8 @@ export interface LaborLine {
 }
 
 /**
- * Hours = max(minimum, setup + hours per unit x quantity) x access factor, rounded up to the hour increment; amount =
- * hours x sell rate, rounded half up.
+ * Hours = max(minimum, setup + hours per unit × quantity) × access factor, rounded up to the hour increment; amount =
+ * hours × sell rate, rounded half up.
  * @throws DomainError at /quantity (missing, of another kind than the rule's unit, negative, or too much to price),
  *   /rule/..., /accessFactor, /hourIncrement or /sellRate
  */

@@ -18,11 +18,11 @@ export function laborWorking(input: LaborLineInput, figures: LaborFigures): Work
   const hoursStep = (label: string, expression: string, value: Decimal): WorkingStep => {
     return { label, expression, value: plain(value), unit: 'h' };
   };
-  const perUnit = figures.quantity === null ? '' : ` + ${plain(rule.hoursPerUnit)} x ${figures.quantity}`;
+  const perUnit = figures.quantity === null ? '' : ` + ${plain(rule.hoursPerUnit)} × ${figures.quantity}`;
   return {
     rule:
-      'Hours = max(minimum, setup + hours per unit x quantity) x access factor, rounded up to the increment; ' +
-      'amount = hours x sell rate, rounded half up',
+      'Hours = max(minimum, setup + hours per unit × quantity) × access factor, rounded up to the increment; ' +
+      'amount = hours × sell rate, rounded half up',
     inputs: [...quantityInputs(input), ...ruleInputs(input)],
     steps: [
       ...(quantity === null || figures.quantity === null || rule.unit === null
@@ -30,9 +30,9 @@ export function laborWorking(input: LaborLineInput, figures: LaborFigures): Work
         : [{ label: 'quantity in the unit of the rule', expression: `${plain(quantity.value)} ${quantity.unit}`, value: figures.quantity, unit: rule.unit }]),
       hoursStep('hours by the rule', `${plain(rule.setupHours)}${perUnit}`, byQuantity),
       hoursStep('not below the minimum', `max(${plain(rule.minimumHours)}, ${plain(byQuantity)})`, before),
-      hoursStep('with access', `${plain(before)} x ${plain(accessFactor)}`, exact),
+      hoursStep('with access', `${plain(before)} × ${plain(accessFactor)}`, exact),
       hoursStep('hours', `${plain(exact)} rounded up to a multiple of ${plain(hourIncrement)}`, hours),
-      { label: 'amount', expression: `${plain(hours)} x ${plain(sellRate)}`, value: plain(amount), unit: currency },
+      { label: 'amount', expression: `${plain(hours)} × ${plain(sellRate)}`, value: plain(amount), unit: currency },
     ],
   };
 }

@@ -17,7 +17,7 @@ export interface OtherLine {
 }
 
 /**
- * Amount = quantity x unit price, cost = quantity x unit cost, each rounded half up.
+ * Amount = quantity × unit price, cost = quantity × unit cost, each rounded half up.
  * @throws DomainError at /unitCost, or at /quantity when the amount is too large
  */
 export function otherLine({ quantity, unitPrice, unitCost, currency }: OtherLineInput): OtherLine {
@@ -25,13 +25,13 @@ export function otherLine({ quantity, unitPrice, unitCost, currency }: OtherLine
   const amount = amountOf(quantity, unitPrice, currency, '/quantity');
   const cost = amountOf(quantity, unitCost, currency, '/quantity');
   const working = {
-    rule: 'Amount = quantity x unit price, rounded half up',
+    rule: 'Amount = quantity × unit price, rounded half up',
     inputs: [
       { name: 'quantity', value: plain(quantity) },
       { name: 'unit price', value: plain(unitPrice), unit: currency },
     ],
     steps: [
-      { label: 'amount', expression: `${plain(quantity)} x ${plain(unitPrice)}`, value: plain(amount), unit: currency },
+      { label: 'amount', expression: `${plain(quantity)} × ${plain(unitPrice)}`, value: plain(amount), unit: currency },
     ],
   };
   return { amount, cost, working };

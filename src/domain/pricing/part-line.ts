@@ -23,14 +23,14 @@ export interface PartLine {
   readonly quantity: Decimal;
   readonly amount: Decimal;
   readonly unitCost: Decimal;
-  /** Unit cost x quantity, rounded to the minor unit. */
+  /** Unit cost × quantity, rounded to the minor unit. */
   readonly cost: Decimal;
   readonly working: Working;
 }
 
 /**
- * Unit price = unit cost x (1 + markup / 100), rounded half up; quantity rounded up to whole packs; amount = unit price
- * x quantity, rounded half up: the printed price times the printed quantity is the printed amount.
+ * Unit price = unit cost × (1 + markup / 100), rounded half up; quantity rounded up to whole packs; amount = unit price
+ * × quantity, rounded half up: the printed price times the printed quantity is the printed amount.
  * @throws DomainError at /unitCost, /markupPercent, /packSize or /quantity (also when the amount is too large)
  */
 export function partLine(input: PartLineInput): PartLine {
@@ -60,7 +60,7 @@ function partWorking(input: PartLineInput, { unitPrice, packs, quantity, amount 
   const [cost, markup, pack, wanted] = [input.unitCost, input.markupPercent, input.packSize, input.quantity].map(plain);
   const source = `part ${input.name}, ${input.id}`;
   return {
-    rule: 'Unit price = unit cost x (1 + markup / 100), rounded half up; quantity in whole packs; amount rounded half up',
+    rule: 'Unit price = unit cost × (1 + markup / 100), rounded half up; quantity in whole packs; amount rounded half up',
     inputs: [
       { name: 'unit cost', value: String(cost), unit: currency, source },
       { name: 'markup', value: String(markup), unit: '%', source },
@@ -68,10 +68,10 @@ function partWorking(input: PartLineInput, { unitPrice, packs, quantity, amount 
       { name: 'quantity wanted', value: String(wanted) },
     ],
     steps: [
-      { label: 'unit price', expression: `${cost} x (1 + ${markup} / 100)`, value: plain(unitPrice), unit: currency },
+      { label: 'unit price', expression: `${cost} × (1 + ${markup} / 100)`, value: plain(unitPrice), unit: currency },
       { label: 'packs', expression: `${wanted} / ${pack}, rounded up`, value: plain(packs) },
-      { label: 'quantity', expression: `${plain(packs)} x ${pack}`, value: plain(quantity) },
-      { label: 'amount', expression: `${plain(quantity)} x ${plain(unitPrice)}`, value: plain(amount), unit: currency },
+      { label: 'quantity', expression: `${plain(packs)} × ${pack}`, value: plain(quantity) },
+      { label: 'amount', expression: `${plain(quantity)} × ${plain(unitPrice)}`, value: plain(amount), unit: currency },
     ],
   };
 }

@@ -18,9 +18,9 @@ export function requireSoundProbes(probes: Probes): void {
   }
   const deepest = new Decimal(MAX_DEPTH_M).div(factor).toNumber();
   const violations: Violation[] = [];
-  probes.readings.forEach((reading, i) => {
-    if (violations.length < MAX_VIOLATIONS) violations.push(...readingViolations(reading, deepest, `/readings/${i}`));
-  });
+  for (let i = 0; i < length && violations.length < MAX_VIOLATIONS; i += 1) {
+    violations.push(...readingViolations(probes.readings[i] as ProbeReading, deepest, `/readings/${i}`));
+  }
   if (violations.length > 0) throw new DomainError(violations);
 }
 
@@ -28,7 +28,7 @@ function readingViolations(reading: ProbeReading, deepest: number, pointer: stri
   const found: Violation[] = [];
   for (const name of ['toSediment', 'toBottom'] as const) {
     const depth = reading[name];
-    if (!Number.isFinite(depth) || depth < 0 || depth > deepest) {
+    if (!(depth >= 0 && depth <= deepest)) {
       found.push({ pointer: `${pointer}/${name}`, detail: `A depth must be from 0 to ${MAX_DEPTH_M} m below the full-water line.` });
     }
   }
@@ -39,7 +39,7 @@ function readingViolations(reading: ProbeReading, deepest: number, pointer: stri
     });
   }
   const { at } = reading;
-  if (at !== undefined && !(Array.isArray(at) && at.length === 2 && at.every((axis) => Number.isFinite(axis)))) {
+  if (at !== undefined && !(Number.isFinite(at[0]) && Number.isFinite(at[1]))) {
     found.push({ pointer: `${pointer}/at`, detail: 'A place is a pair [x, y] of finite numbers in the unit of the outline.' });
   }
   return found;

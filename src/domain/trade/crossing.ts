@@ -11,7 +11,7 @@ export interface Crossing {
 /**
  * Finds two non-adjacent edges that cross or touch: of all such pairs the one that a person walking along the list
  * meets first. Edges are swept by their left ends, so that only edges side by side are compared: near n log n for
- * a pond, n^2 / 2 at worst. The orientation test is exact, or else the answer would depend on where the list starts.
+ * a pond, n² / 2 at worst. The orientation test is exact, or else the answer would depend on where the list starts.
  */
 export function findCrossing(points: readonly Point[]): Crossing | null {
   const edges = points.map((point, index) => edgeBox(point, next(points, index), index));

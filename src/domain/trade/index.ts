@@ -11,6 +11,8 @@ export {
 } from './outline.js';
 export { MAX_DEPTH_M, MAX_READINGS, type ProbeReading, type Probes } from './probes.js';
 export { measureOutline, type MeasuredShape } from './measure-outline.js';
+export { parseOutline } from './parse-outline.js';
+export { parseProbes } from './parse-probes.js';
 export { takeoff, type Takeoff, type TakeoffInput } from './takeoff.js';
 export { takeoffValue, type TakeoffValue } from './takeoff-values.js';
 export {

@@ -4,6 +4,13 @@ import { next } from './polygon.js';
 /** A rod set at the water's edge reads some centimetres in or out; nobody wants a warning for that. Metres. */
 const SHORE_TOLERANCE_M = 0.05;
 
+interface Edge {
+  readonly ax: number;
+  readonly ay: number;
+  readonly bx: number;
+  readonly by: number;
+}
+
 /**
  * A test of points against a polygon: true when a point lies outside by more than the shore tolerance.
  * The edges are sorted into horizontal bands once, so that each point meets only the edges at its own height:
@@ -11,37 +18,45 @@ const SHORE_TOLERANCE_M = 0.05;
  * @param points of a simple polygon, metres
  */
 export function outsideTest(points: readonly Point[]): (point: Point) => boolean {
-  const ys = points.map(([, y]) => y);
-  const low = ys.reduce((a, b) => Math.min(a, b)) - SHORE_TOLERANCE_M;
-  const high = ys.reduce((a, b) => Math.max(a, b)) + SHORE_TOLERANCE_M;
-  const bands: [Point, Point][][] = Array.from({ length: points.length }, () => []);
-  const bandOf = (y: number): number =>
-    Math.min(bands.length - 1, Math.max(0, Math.floor(((y - low) / (high - low)) * bands.length)));
+  const ys = points.map((point) => point[1]);
+  const low = ys.reduce((a, b) => (b < a ? b : a)) - SHORE_TOLERANCE_M;
+  const high = ys.reduce((a, b) => (b > a ? b : a)) + SHORE_TOLERANCE_M;
+  const bands: Edge[][] = Array.from({ length: points.length }, () => []);
+  const bandOf = (y: number): number => {
+    const band = Math.floor(((y - low) / (high - low)) * bands.length);
+    return Math.max(0, Math.min(bands.length - 1, band));
+  };
   points.forEach((from, i) => {
     const to = next(points, i);
-    const last = bandOf(Math.max(from[1], to[1]) + SHORE_TOLERANCE_M);
-    for (let band = bandOf(Math.min(from[1], to[1]) - SHORE_TOLERANCE_M); band <= last; band += 1) {
-      bands[band]?.push([from, to]);
+    const edge = { ax: from[0], ay: from[1], bx: to[0], by: to[1] };
+    const last = bandOf(Math.max(edge.ay, edge.by) + SHORE_TOLERANCE_M);
+    for (let band = bandOf(Math.min(edge.ay, edge.by) - SHORE_TOLERANCE_M); band <= last; band += 1) {
+      bands[band]?.push(edge);
     }
   });
   return (point) => {
-    if (point[1] < low || point[1] > high) return true;
-    const edges = bands[bandOf(point[1])] ?? [];
-    return !oddCrossings(point, edges) && !edges.some(([from, to]) => near(point, from, to));
+    const [x, y] = [point[0], point[1]];
+    if (y < low || y > high) return true;
+    const edges = bands[bandOf(y)] ?? [];
+    return !oddCrossings(x, y, edges) && !edges.some((edge) => near(x, y, edge));
   };
 }
 
-function oddCrossings([x, y]: Point, edges: readonly [Point, Point][]): boolean {
+/** Whether a ray to the right crosses the outline an odd number of times. */
+function oddCrossings(x: number, y: number, edges: readonly Edge[]): boolean {
   let inside = false;
-  for (const [a, b] of edges) {
-    if (a[1] > y !== b[1] > y && x < ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]) + a[0]) inside = !inside;
+  for (const { ax, ay, bx, by } of edges) {
+    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
   }
   return inside;
 }
 
-function near([x, y]: Point, a: Point, b: Point): boolean {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const along = Math.max(0, Math.min(1, ((x - a[0]) * dx + (y - a[1]) * dy) / (dx * dx + dy * dy)));
-  const [ex, ey] = [x - a[0] - along * dx, y - a[1] - along * dy];
+function near(x: number, y: number, { ax, ay, bx, by }: Edge): boolean {
+  const dx = bx - ax;
+  const dy = by - ay;
+  const along = ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy);
+  const clipped = along < 0 ? 0 : along > 1 ? 1 : along;
+  const ex = x - ax - clipped * dx;
+  const ey = y - ay - clipped * dy;
   return ex * ex + ey * ey <= SHORE_TOLERANCE_M * SHORE_TOLERANCE_M;
 }

@@ -1,5 +1,5 @@
 import { plain } from '../decimal.js';
-import { within } from '../errors.js';
+import { fields } from '../errors.js';
 import type { WorkingValue } from '../working.js';
 import { ellipseArea, ellipsePerimeter } from './ellipse.js';
 import type { MeasuredShape } from './measure-outline.js';
@@ -8,8 +8,10 @@ import type { BoxOutline } from './outline.js';
 
 /** @throws DomainError at /length or /width */
 export function measureBox(outline: BoxOutline): MeasuredShape {
-  const length = within('/length', () => lengthInMetres(outline.length));
-  const width = within('/width', () => lengthInMetres(outline.width));
+  const { length, width } = fields({
+    length: () => lengthInMetres(outline.length),
+    width: () => lengthInMetres(outline.width),
+  });
   const inputs: WorkingValue[] = [
     { name: 'length', value: plain(outline.length.value), unit: outline.length.unit },
     { name: 'width', value: plain(outline.width.value), unit: outline.width.unit },
@@ -23,16 +25,16 @@ export function measureBox(outline: BoxOutline): MeasuredShape {
   const ellipse = outline.shape === 'ellipse';
   const areaM2 = ellipse ? ellipseArea(length / 2, width / 2) : length * width;
   const perimeterM = ellipse ? ellipsePerimeter(length / 2, width / 2) : 2 * (length + width);
-  const areaStep = ellipse ? `pi x (${l} / 2) x (${w} / 2)` : `${l} x ${w}`;
+  const areaStep = ellipse ? `π × (${l} / 2) × (${w} / 2)` : `${l} × ${w}`;
   const perimeterStep = ellipse
-    ? `pi x (a + b) x (1 + 3 h / (10 + sqrt(4 - 3 h))), a = ${l} / 2, b = ${w} / 2, h = ((a - b) / (a + b))^2`
-    : `2 x (${l} + ${w})`;
+    ? `π × (a + b) × (1 + 3 h / (10 + √(4 - 3 h))), a = ${l} / 2, b = ${w} / 2, h = ((a - b) / (a + b))²`
+    : `2 × (${l} + ${w})`;
   return {
     areaM2,
     perimeterM,
     points: null,
     areaWorking: {
-      rule: ellipse ? 'Area of an ellipse: pi x half the length x half the width' : 'Area of a rectangle',
+      rule: ellipse ? 'Area of an ellipse: π × half the length × half the width' : 'Area of a rectangle',
       inputs,
       steps: [...metres, { label: 'area', expression: areaStep, value: plain(areaM2), unit: 'm2' }],
     },

@@ -1,20 +1,22 @@
 import { plain } from '../decimal.js';
-import { DomainError, within } from '../errors.js';
+import { DomainError, fields } from '../errors.js';
 import type { Working } from '../working.js';
 import type { MeasuredShape } from './measure-outline.js';
 import { asEntered, lengthInMetres, positiveInUnit } from './numbers.js';
 import type { MeasuredOutline } from './outline.js';
 
-/** So that a circle whose figures were rounded to whole numbers of binary dust still passes. Relative. */
+/** So that a circle whose figures carry binary dust still passes. Relative. */
 const TOLERANCE = 1e-9;
 
 /**
  * @throws DomainError at /area or /perimeter; at /area also when no shape has so much area within so short an edge
- *   (a circle has the most: P^2 >= 4 pi A), which is how swapped or mistyped figures show
+ *   (a circle has the most: P² >= 4 π A), which is how swapped or mistyped figures show
  */
 export function measureMeasured(outline: MeasuredOutline): MeasuredShape {
-  const areaM2 = within('/area', () => positiveInUnit(outline.area, 'area', 'm2'));
-  const perimeterM = within('/perimeter', () => lengthInMetres(outline.perimeter));
+  const { area: areaM2, perimeter: perimeterM } = fields({
+    area: () => positiveInUnit(outline.area, 'area', 'm2'),
+    perimeter: () => lengthInMetres(outline.perimeter),
+  });
   if (perimeterM * perimeterM < 4 * Math.PI * areaM2 * (1 - TOLERANCE)) {
     throw DomainError.at(
       '/area',

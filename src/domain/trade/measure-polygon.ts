@@ -1,8 +1,9 @@
 import { Decimal, plain } from '../decimal.js';
-import { DomainError } from '../errors.js';
+import { DomainError, within } from '../errors.js';
+import { numberPair } from '../json-values.js';
 import type { Working, WorkingValue } from '../working.js';
 import type { MeasuredShape } from './measure-outline.js';
-import { metresPer, requireFinite, scaled } from './numbers.js';
+import { inMetres, metresPer, scaled } from './numbers.js';
 import { MAX_LENGTH_M, MAX_OUTLINE_POINTS, type Point, type PolygonOutline } from './outline.js';
 import { polygonArea, polygonPerimeter } from './polygon.js';
 import { requireSimple, same } from './simple-polygon.js';
@@ -35,19 +36,19 @@ export function measurePoints(
   const areaM2 = scaled(area, factor.times(factor));
   if (!(areaM2 > 0)) throw DomainError.at('', 'The outline is too small to have an area; check the unit.');
   const perimeterM = scaled(perimeter, factor);
-  const inputs = [...before, { name: 'points', value: listed(points), unit }];
+  const inputs = [...before, { name: 'points', value: listed(points, 'points'), unit }];
   const f = plain(factor);
   return {
     areaM2,
     perimeterM,
-    points: points.map(([x, y]): Point => [scaled(x, factor), scaled(y, factor)]),
+    points: points.map((point) => inMetres(point, factor.toNumber())),
     areaWorking: working("Area of a polygon by the surveyor's formula: half of |sum of x(i) y(i+1) - x(i+1) y(i)|", inputs, [
       ['area in the square of the entered unit', `shoelace sum over ${points.length} points / 2`, plain(area), undefined],
-      ['area', `${plain(area)} x ${f}^2`, plain(areaM2), 'm2'],
+      ['area', `${plain(area)} × ${f}²`, plain(areaM2), 'm2'],
     ]),
     perimeterWorking: working('Perimeter of a polygon: sum of its edges, the last point joined to the first', inputs, [
       ['perimeter in the entered unit', `sum of ${points.length} edges`, plain(perimeter), unit],
-      ['perimeter', `${plain(perimeter)} x ${f}`, plain(perimeterM), 'm'],
+      ['perimeter', `${plain(perimeter)} × ${f}`, plain(perimeterM), 'm'],
     ]),
   };
 }
@@ -66,15 +67,13 @@ function opened(points: readonly Point[]): readonly Point[] {
 }
 
 function requireCoordinates(point: Point, limit: number, pointer: string): void {
-  if (!Array.isArray(point) || point.length !== 2) throw DomainError.at(pointer, 'A point is a pair [x, y].');
-  for (const axis of [0, 1] as const) {
-    if (Math.abs(requireFinite(point[axis], pointer)) > limit) {
-      throw DomainError.at(pointer, `A point must lie within ${MAX_LENGTH_M / 1000} km of the origin; check the unit.`);
-    }
-  }
+  const [x, y] = within(pointer, () => numberPair(point));
+  if (Math.abs(x) <= limit && Math.abs(y) <= limit) return;
+  throw DomainError.at(pointer, `A point must lie within ${MAX_LENGTH_M / 1000} km of the origin; check the unit.`);
 }
 
-function listed(points: readonly Point[]): string {
-  if (points.length > LISTED_POINTS) return `${points.length} points of the outline`;
-  return points.map(([x, y]) => `(${plain(x)}, ${plain(y)})`).join(' ');
+/** Pairs of numbers in full, or only their count when there are many. */
+export function listed(pairs: readonly Point[], what: string): string {
+  if (pairs.length > LISTED_POINTS) return `${pairs.length} ${what} of the outline`;
+  return pairs.map(([x, y]) => `(${plain(x)}, ${plain(y)})`).join(' ');
 }

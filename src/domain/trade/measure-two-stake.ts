@@ -1,8 +1,9 @@
 import { Decimal, plain } from '../decimal.js';
-import { DomainError } from '../errors.js';
+import { DomainError, within } from '../errors.js';
+import { finiteNumber, numberPair } from '../json-values.js';
 import type { MeasuredShape } from './measure-outline.js';
-import { measurePoints } from './measure-polygon.js';
-import { metresPer, requireFinite } from './numbers.js';
+import { listed, measurePoints } from './measure-polygon.js';
+import { metresPer } from './numbers.js';
 import { MAX_LENGTH_M, MAX_OUTLINE_POINTS, type Point, type TwoStakeOutline } from './outline.js';
 import { requireSimple, same } from './simple-polygon.js';
 
@@ -13,7 +14,7 @@ const TOLERANCE = 1e-9;
 export function measureTwoStake(outline: TwoStakeOutline): MeasuredShape {
   const factor = metresPer(outline.unit);
   const limit = new Decimal(MAX_LENGTH_M).div(factor).toNumber();
-  const baseline = requireFinite(outline.baseline, '/baseline');
+  const baseline = within('/baseline', () => finiteNumber(outline.baseline));
   if (!(baseline > 0 && baseline <= limit)) {
     throw DomainError.at('/baseline', `The stakes must stand apart, and at most ${MAX_LENGTH_M / 1000} km.`);
   }
@@ -26,15 +27,13 @@ export function measureTwoStake(outline: TwoStakeOutline): MeasuredShape {
   requireSimple(points, 'ranges');
   return measurePoints(points, outline.unit, factor, [
     { name: 'baseline', value: plain(baseline), unit: outline.unit },
-    { name: 'ranges', value: `${points.length} pairs of tape distances from stakes A and B`, unit: outline.unit },
+    { name: 'tape distances from stakes A and B', value: listed(outline.ranges, 'ranges'), unit: outline.unit },
   ]);
 }
 
 /** The point at distance a from (0, 0) and b from (baseline, 0), on the side of positive y. */
 function located(range: readonly [number, number], baseline: number, limit: number, pointer: string): Point {
-  if (!Array.isArray(range) || range.length !== 2) throw DomainError.at(pointer, 'A range is a pair [a, b].');
-  const a = requireFinite(range[0], pointer);
-  const b = requireFinite(range[1], pointer);
+  const [a, b] = within(pointer, () => numberPair(range));
   if (a < 0 || b < 0 || a > limit || b > limit) {
     throw DomainError.at(pointer, `A tape distance must be from 0 to ${MAX_LENGTH_M / 1000} km.`);
   }

@@ -1,13 +1,8 @@
 import { Decimal, plain } from '../decimal.js';
 import { DomainError, within } from '../errors.js';
+import { finiteNumber } from '../json-values.js';
 import { convert, requireKind, type Quantity, type QuantityKind, type Unit } from '../quantity/index.js';
-import { MAX_LENGTH_M } from './outline.js';
-
-/** @throws DomainError at `pointer` when `value` is no finite number. */
-export function requireFinite(value: unknown, pointer: string): number {
-  if (typeof value === 'number' && Number.isFinite(value)) return value;
-  throw DomainError.at(pointer, 'This must be a finite number.');
-}
+import { MAX_LENGTH_M, type Point } from './outline.js';
 
 /** A length above 0 and up to 10 km, in metres. @throws DomainError at /value or /unit */
 export function lengthInMetres(quantity: Quantity): number {
@@ -19,7 +14,7 @@ export function lengthInMetres(quantity: Quantity): number {
 /** A quantity above 0 in `unit`. @throws DomainError at /value or /unit */
 export function positiveInUnit(quantity: Quantity, kind: QuantityKind, unit: Unit): number {
   within('/unit', () => requireKind(quantity.unit, kind));
-  if (requireFinite(quantity.value, '/value') > 0) return convert(quantity.value, quantity.unit, unit);
+  if (within('/value', () => finiteNumber(quantity.value)) > 0) return convert(quantity.value, quantity.unit, unit);
   throw DomainError.at('/value', 'This must be above 0.');
 }
 
@@ -32,6 +27,11 @@ export function metresPer(unit: Unit): Decimal {
 /** Exactly scaled and rounded once, so that a figure entered in feet stays free of binary dust. */
 export function scaled(value: number, factor: Decimal): number {
   return new Decimal(value).times(factor).toNumber();
+}
+
+/** Good to the last bit or two: for places, which only warnings look at, and there are thousands of them. */
+export function inMetres([x, y]: Point, factor: number): Point {
+  return [x * factor, y * factor];
 }
 
 /** "24 ft": a quantity as it was entered. */

@@ -56,7 +56,7 @@ function figure(
   steps: WorkingStep[],
 ): DepthFigure {
   const metres = scaled(entered, factor);
-  const last = { label: 'in metres', expression: `${plain(entered)} x ${plain(factor)}`, value: plain(metres), unit: 'm' };
+  const last = { label: 'in metres', expression: `${plain(entered)} × ${plain(factor)}`, value: plain(metres), unit: 'm' };
   return {
     metres,
     working: { rule, inputs: [{ name: 'readings', value: String(values.length), unit: 'each' }], steps: [...steps, last] },

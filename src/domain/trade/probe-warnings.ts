@@ -1,4 +1,4 @@
-import { metresPer, scaled } from './numbers.js';
+import { inMetres, metresPer } from './numbers.js';
 import { outsideTest } from './locate.js';
 import type { Outline, Point } from './outline.js';
 import type { Probes } from './probes.js';
@@ -11,10 +11,10 @@ const NAMED = 10;
  */
 export function probeWarnings(outline: Outline, pointsM: readonly Point[] | null, probes: Probes): string[] {
   if (pointsM === null || !('unit' in outline)) return [];
-  const factor = metresPer(outline.unit);
+  const factor = metresPer(outline.unit).toNumber();
   const outside = outsideTest(pointsM);
   const strays = probes.readings.flatMap(({ at }, i) =>
-    at !== undefined && outside([scaled(at[0], factor), scaled(at[1], factor)]) ? [i] : [],
+    at !== undefined && outside(inMetres(at, factor)) ? [i] : [],
   );
   if (strays.length === 0) return [];
   const named = strays.slice(0, NAMED).join(', ') + (strays.length > NAMED ? ` and ${strays.length - NAMED} more` : '');

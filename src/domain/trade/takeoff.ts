@@ -33,9 +33,9 @@ export interface Takeoff {
 }
 
 /**
- * Surface, sediment and water of a surveyed pond: volumes are surface area x mean of the readings.
+ * Surface, sediment and water of a surveyed pond: volumes are surface area × mean of the readings.
  * @throws DomainError with pointers such as /outline/points/3 and /probes/readings/3/toBottom
- * @see "The Tale of the Tape", Texas extension lesson: volume = surface area x average of all soundings
+ * @see "The Tale of the Tape", Texas extension lesson: volume = surface area × average of all soundings
  */
 export function takeoff(input: TakeoffInput): Takeoff {
   const shape = within('/outline', () => measureOutline(input.outline));
@@ -45,9 +45,9 @@ export function takeoff(input: TakeoffInput): Takeoff {
   if (probes === null) return { ...withoutProbes, surfaceAreaM2: areaM2, perimeterM, warnings: [], workings: outlineOnly };
   within('/probes', () => requireSoundProbes(probes));
   const figures = probeFigures(probes);
-  const sediment = volume('Sediment volume in place: surface area x mean thickness', areaM2, figures.thickness);
-  const water = volume('Water volume after clean-out: surface area x mean depth to hard bottom', areaM2, figures.depth);
-  const now = volume('Water volume as found: surface area x mean depth to sediment', areaM2, figures.depthToSediment);
+  const sediment = volume('Sediment volume in place: surface area × mean thickness', areaM2, figures.thickness);
+  const water = volume('Water volume after clean-out: surface area × mean depth to hard bottom', areaM2, figures.depth);
+  const now = volume('Water volume as found: surface area × mean depth to sediment', areaM2, figures.depthToSediment);
   return {
     surfaceAreaM2: areaM2,
     perimeterM,
@@ -85,6 +85,6 @@ function volume(rule: string, areaM2: number, depth: DepthFigure): { value: numb
     { name: 'surface area', value: plain(areaM2), unit: 'm2' },
     { name: 'mean', value: plain(depth.metres), unit: 'm', source: depth.working.rule },
   ];
-  const expression = `${plain(areaM2)} x ${plain(depth.metres)}`;
+  const expression = `${plain(areaM2)} × ${plain(depth.metres)}`;
   return { value, working: { rule, inputs, steps: [{ label: 'volume', expression, value: plain(value), unit: 'm3' }] } };
 }
