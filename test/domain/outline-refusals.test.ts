@@ -37,6 +37,8 @@ test.each<[name: string, outline: unknown, pointers: string[]]>([
   ['a unit of area', polygon([[0, 0], [1, 0], [1, 1]], 'ft2'), ['/unit']],
   ['no list', { shape: 'polygon', unit: 'ft', points: 'abc' }, ['/points']],
   ['2,002 points', polygon(Array.from({ length: 2_002 }, (_, i) => [i, i * i])), ['/points']],
+  ['2,001 points, none of them a closing one', polygon(Array.from({ length: 2_001 }, (_, i) => [i / 1_000, (i * i) / 1_000_000])), ['/points']],
+  ['2,001 ranges', stakes(Array.from({ length: 2_001 }, (_, i) => [20 + i / 1_000, 20])), ['/ranges']],
   ['tapes that do not meet', stakes([[20, 20], [10, 10], [25, 25]]), ['/ranges/1']],
   ['tapes that differ by more than the baseline', stakes([[20, 20], [25, 20], [50, 10]]), ['/ranges/2']],
   ['a negative tape distance', stakes([[20, 20], [25, 20], [-20, 25]]), ['/ranges/2']],
@@ -71,4 +73,12 @@ test.each<[string, Outline]>([
   ['a circle by its figures', { shape: 'measured', area: { value: Math.PI * 9, unit: 'm2' }, perimeter: { value: Math.PI * 6, unit: 'm' } }],
 ])('reads %s from JSON as it was written', (_name, outline) => {
   expect(parseOutline(JSON.parse(JSON.stringify(outline)))).toEqual(outline);
+});
+
+test('takes 2,000 points and the first again', () => {
+  const circle = Array.from({ length: 2_000 }, (_, i): Point => {
+    return [Math.cos((Math.PI * i) / 1_000), Math.sin((Math.PI * i) / 1_000)];
+  });
+  const closed = parseOutline({ shape: 'polygon', unit: 'm', points: [...circle, circle[0]] });
+  expect(measureOutline(closed).areaM2).toBeCloseTo(Math.PI, 4);
 });

@@ -1,6 +1,6 @@
 import { plain, type Decimal } from '../decimal.js';
 import type { Working, WorkingStep, WorkingValue } from '../working.js';
-import type { LaborLineInput } from './labor-line.js';
+import type { LaborLineInput } from './labor-types.js';
 
 interface LaborFigures {
   readonly quantity: string | null;

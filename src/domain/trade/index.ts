@@ -10,7 +10,8 @@ export {
   type TwoStakeOutline,
 } from './outline.js';
 export { MAX_DEPTH_M, MAX_READINGS, type ProbeReading, type Probes } from './probes.js';
-export { measureOutline, type MeasuredShape } from './measure-outline.js';
+export { measureOutline } from './measure-outline.js';
+export type { MeasuredShape } from './measured-shape.js';
 export { parseOutline } from './parse-outline.js';
 export { parseProbes } from './parse-probes.js';
 export { takeoff, type Takeoff, type TakeoffInput } from './takeoff.js';

@@ -2,7 +2,7 @@ import { plain } from '../decimal.js';
 import { fields } from '../errors.js';
 import type { WorkingValue } from '../working.js';
 import { ellipseArea, ellipsePerimeter } from './ellipse.js';
-import type { MeasuredShape } from './measure-outline.js';
+import type { MeasuredShape } from './measured-shape.js';
 import { asEntered, lengthInMetres } from './numbers.js';
 import type { BoxOutline } from './outline.js';
 

@@ -1,7 +1,7 @@
 import { plain } from '../decimal.js';
 import { DomainError, fields } from '../errors.js';
 import type { Working } from '../working.js';
-import type { MeasuredShape } from './measure-outline.js';
+import type { MeasuredShape } from './measured-shape.js';
 import { asEntered, lengthInMetres, positiveInUnit } from './numbers.js';
 import type { MeasuredOutline } from './outline.js';
 

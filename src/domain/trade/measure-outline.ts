@@ -1,21 +1,10 @@
 import { DomainError } from '../errors.js';
-import type { Working } from '../working.js';
 import { measureBox } from './measure-box.js';
 import { measureMeasured } from './measure-measured.js';
 import { measurePolygon } from './measure-polygon.js';
 import { measureTwoStake } from './measure-two-stake.js';
-import { OUTLINE_SHAPES, type Outline, type Point } from './outline.js';
-
-export interface MeasuredShape {
-  /** m2 */
-  readonly areaM2: number;
-  /** m */
-  readonly perimeterM: number;
-  /** The edge points in metres, in the entered order and without a closing point; null when the shape has none. */
-  readonly points: readonly Point[] | null;
-  readonly areaWorking: Working;
-  readonly perimeterWorking: Working;
-}
+import type { MeasuredShape } from './measured-shape.js';
+import { OUTLINE_SHAPES, type Outline } from './outline.js';
 
 /**
  * Area and perimeter of a feature's outline.

@@ -2,7 +2,7 @@ import { Decimal, plain } from '../decimal.js';
 import { DomainError, within } from '../errors.js';
 import { numberPair } from '../json-values.js';
 import type { Working, WorkingValue } from '../working.js';
-import type { MeasuredShape } from './measure-outline.js';
+import type { MeasuredShape } from './measured-shape.js';
 import { inMetres, metresPer, scaled } from './numbers.js';
 import { MAX_LENGTH_M, MAX_OUTLINE_POINTS, type Point, type PolygonOutline } from './outline.js';
 import { polygonArea, polygonPerimeter } from './polygon.js';
@@ -14,12 +14,10 @@ const LISTED_POINTS = 60;
 /** @throws DomainError at /unit, /points or /points/i */
 export function measurePolygon(outline: PolygonOutline): MeasuredShape {
   const factor = metresPer(outline.unit);
-  if (outline.points.length > MAX_OUTLINE_POINTS + 1) {
-    throw DomainError.at('/points', `An outline may have at most ${MAX_OUTLINE_POINTS} points; thin the list out.`);
-  }
   const limit = new Decimal(MAX_LENGTH_M).div(factor).toNumber();
   outline.points.forEach((point, i) => requireCoordinates(point, limit, `/points/${i}`));
   const points = opened(outline.points);
+  requireBounded(points, 'points');
   requireSimple(points, 'points');
   return measurePoints(points, outline.unit, factor, []);
 }
@@ -60,7 +58,14 @@ function working(rule: string, inputs: WorkingValue[], rows: StepRow[]): Working
   return { rule, inputs, steps };
 }
 
-function opened(points: readonly Point[]): readonly Point[] {
+/** @throws DomainError at /list */
+export function requireBounded(points: readonly Point[], list: string): void {
+  if (points.length <= MAX_OUTLINE_POINTS) return;
+  throw DomainError.at(`/${list}`, `An outline may have at most ${MAX_OUTLINE_POINTS} points; thin the list out.`);
+}
+
+/** Without the closing point, if there is one. */
+export function opened(points: readonly Point[]): readonly Point[] {
   const [first, last] = [points[0], points.at(-1)];
   const closed = points.length > 1 && first !== undefined && last !== undefined && same(first, last);
   return closed ? points.slice(0, -1) : points;

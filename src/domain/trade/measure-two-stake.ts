@@ -1,11 +1,11 @@
 import { Decimal, plain } from '../decimal.js';
 import { DomainError, within } from '../errors.js';
 import { finiteNumber, numberPair } from '../json-values.js';
-import type { MeasuredShape } from './measure-outline.js';
-import { listed, measurePoints } from './measure-polygon.js';
+import type { MeasuredShape } from './measured-shape.js';
+import { listed, measurePoints, opened, requireBounded } from './measure-polygon.js';
 import { metresPer } from './numbers.js';
-import { MAX_LENGTH_M, MAX_OUTLINE_POINTS, type Point, type TwoStakeOutline } from './outline.js';
-import { requireSimple, same } from './simple-polygon.js';
+import { MAX_LENGTH_M, type Point, type TwoStakeOutline } from './outline.js';
+import { requireSimple } from './simple-polygon.js';
 
 /** A point on the baseline has a + b = baseline, and 0.1 + 0.2 is not 0.3 in binary. Relative to the baseline. */
 const TOLERANCE = 1e-9;
@@ -18,12 +18,8 @@ export function measureTwoStake(outline: TwoStakeOutline): MeasuredShape {
   if (!(baseline > 0 && baseline <= limit)) {
     throw DomainError.at('/baseline', `The stakes must stand apart, and at most ${MAX_LENGTH_M / 1000} km.`);
   }
-  if (outline.ranges.length > MAX_OUTLINE_POINTS + 1) {
-    throw DomainError.at('/ranges', `An outline may have at most ${MAX_OUTLINE_POINTS} points; thin the list out.`);
-  }
-  const all = outline.ranges.map((range, i) => located(range, baseline, limit, `/ranges/${i}`));
-  const [first, last] = [all[0], all.at(-1)];
-  const points = all.length > 1 && first && last && same(first, last) ? all.slice(0, -1) : all;
+  const points = opened(outline.ranges.map((range, i) => located(range, baseline, limit, `/ranges/${i}`)));
+  requireBounded(points, 'ranges');
   requireSimple(points, 'ranges');
   return measurePoints(points, outline.unit, factor, [
     { name: 'baseline', value: plain(baseline), unit: outline.unit },
