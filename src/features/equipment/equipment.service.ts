@@ -1,0 +1,34 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/auth/actor.js';
+import { TenantDatabase } from '../../platform/database/tenant-database.js';
+import type { Page } from '../../platform/http/lists.js';
+import { type Made, ResourceStore } from '../../platform/resources/resource-store.js';
+import { EquipmentEntity } from './equipment.entity.js';
+import { toEquipmentRow } from './equipment.mapper.js';
+import type { EquipmentBody, EquipmentListQuery } from './equipment.dto.js';
+
+@Injectable()
+export class EquipmentService {
+  private readonly store: ResourceStore<EquipmentEntity>;
+
+  constructor(db: TenantDatabase) {
+    this.store = new ResourceStore(db, EquipmentEntity, 'piece of equipment');
+  }
+
+  async create(actor: Actor, body: EquipmentBody): Promise<Made<EquipmentEntity>> {
+    return this.store.create(actor, body, toEquipmentRow(body));
+  }
+
+  /** @throws Problem 404, alike for one of another company and for none */
+  find(actor: Actor, id: string): Promise<EquipmentEntity> {
+    return this.store.find(actor, id);
+  }
+
+  list(actor: Actor, query: EquipmentListQuery): Promise<Page<EquipmentEntity>> {
+    return this.store.list(actor, query, { featureId: query.featureId });
+  }
+
+  async update(actor: Actor, id: string, version: number, body: EquipmentBody): Promise<EquipmentEntity> {
+    return this.store.update(actor, id, version, toEquipmentRow(body));
+  }
+}

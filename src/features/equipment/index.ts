@@ -1,0 +1,1 @@
+export { EquipmentModule } from './equipment.module.js';

@@ -1,0 +1,21 @@
+import { Column, Entity } from 'typeorm';
+import { ResourceEntity } from '../../platform/resources/resource-entity.js';
+
+/** Where the work is. */
+@Entity('site')
+export class SiteEntity extends ResourceEntity {
+  @Column({ name: 'customer_id', type: 'uuid' })
+  customerId: string;
+
+  @Column({ type: 'text' })
+  address: string;
+
+  @Column({ name: 'time_zone', type: 'text' })
+  timeZone: string;
+
+  @Column({ name: 'access_notes', type: 'text', nullable: true })
+  accessNotes: string | null;
+
+  @Column({ type: 'text', nullable: true })
+  hazards: string | null;
+}

@@ -1,0 +1,4 @@
+export { SurveysModule } from './surveys.module.js';
+export { SurveysService } from './surveys.service.js';
+export type { SurveyEntity } from './survey.entity.js';
+export type { SurveyBody } from './surveys.dto.js';

@@ -1,0 +1,26 @@
+import { Controller, Query } from '@nestjs/common';
+import { type Actor, EVERYONE } from '../../platform/auth/actor.js';
+import { CurrentActor } from '../../platform/auth/allow.js';
+import { ReadRoute } from '../../platform/http/api.js';
+import { IdParam } from '../../platform/http/id-param.js';
+import { Reply } from '../../platform/http/reply.js';
+import { CompaniesService } from '../companies/index.js';
+import { SurveysService } from './surveys.service.js';
+import { TakeoffQuery, TakeoffView } from './takeoff.dto.js';
+import { toTakeoffView } from './takeoff.mapper.js';
+
+@Controller('v1/surveys')
+export class TakeoffController {
+  constructor(
+    private readonly surveys: SurveysService,
+    private readonly companies: CompaniesService,
+  ) {}
+
+  @ReadRoute(TakeoffView, { path: ':id/takeoff', roles: EVERYONE, summary: 'Read the takeoff of a survey', description: 'Computed from the survey as it stands: volumes are the surface area times the mean of the readings.' })
+  async read(@CurrentActor() actor: Actor, @IdParam() id: string, @Query() query: TakeoffQuery): Promise<Reply<TakeoffView>> {
+    const survey = await this.surveys.find(actor, id);
+    const units = query.units ?? (await this.companies.current(actor)).unitSystem;
+    // The company can change its units, so they are part of what the tag stands for.
+    return new Reply(toTakeoffView(id, this.surveys.takeoff(survey), units), null, { etag: `"${survey.version}-${units}"` });
+  }
+}

@@ -1,0 +1,54 @@
+import { ApiProperty, ApiSchema } from '@nestjs/swagger';
+import { UNITS } from '../../domain/quantity/index.js';
+import { ChoiceField } from '../../platform/http/fields/index.js';
+import { WorkingView } from '../../platform/http/working.view.js';
+
+export class TakeoffQuery {
+  @ChoiceField({ description: 'The units to answer in; the company\'s unless told.', of: ['us', 'metric'], optional: true })
+  units?: 'us' | 'metric';
+}
+
+@ApiSchema({ name: 'TakeoffFigure', description: 'A computed quantity with its unit and how it came about.' })
+export class TakeoffFigure {
+  @ApiProperty({ type: 'number', description: 'The number at full precision, in the unit named beside it.' })
+  value: number;
+
+  @ApiProperty({ type: 'string', enum: [...UNITS], description: 'The unit.' })
+  unit: string;
+
+  @ApiProperty({ type: WorkingView, description: 'How the number came about.' })
+  working: WorkingView;
+}
+
+@ApiSchema({ name: 'Takeoff', description: 'The quantities computed from a survey. Those that need rod readings are null without them.' })
+export class TakeoffView {
+  @ApiProperty({ type: 'string', format: 'uuid', description: 'The survey.' })
+  surveyId: string;
+
+  @ApiProperty({ type: TakeoffFigure, description: 'The water surface at the full-water line, in ft2 or m2.' })
+  surfaceArea: TakeoffFigure;
+
+  @ApiProperty({ type: TakeoffFigure, description: 'The length of the edge, in ft or m.' })
+  perimeter: TakeoffFigure;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The mean thickness of the sediment, in in or cm.' })
+  sedimentMeanThickness: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The sediment in place, before digging, in yd3 or m3.' })
+  sedimentVolume: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The mean depth to the hard bottom, in in or cm.' })
+  meanDepth: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The greatest depth to the hard bottom of all readings, in in or cm.' })
+  maxDepth: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The water when full, after clean-out, in gal or L.' })
+  waterVolume: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The water when full, as found, above the sediment, in gal or L.' })
+  waterVolumeNow: TakeoffFigure | null;
+
+  @ApiProperty({ type: 'array', items: { type: 'string' }, description: 'What to look at again before pricing from these figures.' })
+  warnings: string[];
+}
