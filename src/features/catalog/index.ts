@@ -1,0 +1,4 @@
+export { PartsModule } from './parts.module.js';
+export { PartsService } from './parts.service.js';
+export type { PartEntity } from './part.entity.js';
+export type { PartBody } from './parts.dto.js';

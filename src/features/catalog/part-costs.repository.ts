@@ -1,0 +1,28 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/auth/actor.js';
+import { TenantDatabase } from '../../platform/database/tenant-database.js';
+import { type ListQuery, type Page, pageOf } from '../../platform/http/lists.js';
+import { PartCostEntity } from './part-cost.entity.js';
+import type { PartEntity } from './part.entity.js';
+
+@Injectable()
+export class PartCostsRepository {
+  constructor(private readonly db: TenantDatabase) {}
+
+  /** Notes what the part costs from this version of it on. */
+  async record(actor: Actor, part: PartEntity): Promise<void> {
+    const { companyId, id, version, unitCost, currency } = part;
+    await this.db.write(actor, (manager) =>
+      manager.insert(PartCostEntity, { companyId, partId: id, partVersion: version, unitCost, currency, recordedBy: actor.personId }),
+    );
+  }
+
+  /** Newest first. */
+  async list(actor: Actor, partId: string, query: ListQuery): Promise<Page<PartCostEntity>> {
+    return this.db.read(actor, async (manager) => {
+      const select = manager.createQueryBuilder(PartCostEntity, 'c').where('c.companyId = :companyId AND c.partId = :partId', { companyId: actor.companyId, partId });
+      if (query.after !== null) select.andWhere('c.id < :after', { after: query.after });
+      return pageOf(await select.orderBy('c.id', 'DESC').limit(query.limit + 1).getMany(), query.limit);
+    });
+  }
+}
