@@ -83,8 +83,8 @@ CREATE TABLE refresh_token (
 CREATE INDEX ix_refresh_token__session ON refresh_token (company_id, session_id);
 CALL make_tenant_table('refresh_token', 'secret_hash');
 
--- Signing in starts before the company is known. This function alone looks across companies, by e-mail address,
--- and returns only what a sign-in needs; its owner may read these two tables and nothing else.
+-- Signing in starts before the company is known. This function and the next alone look across companies; their
+-- owner may read what they need and nothing else.
 CREATE FUNCTION find_sign_ins(address text)
   RETURNS TABLE (company_id uuid, person_id uuid, password_hash text)
   LANGUAGE sql STABLE SECURITY DEFINER SET search_path = public, pg_temp
@@ -101,11 +101,22 @@ GRANT SELECT ON person, credential TO rillbook_sign_in;
 CREATE POLICY sign_in ON person FOR SELECT TO rillbook_sign_in USING (true);
 CREATE POLICY sign_in ON credential FOR SELECT TO rillbook_sign_in USING (true);
 
--- To give the function to its role, the owner must be able to become that role, and the role to create in the
+
+-- Whether there is any company at all: the service asks it once, at start, to know whether to seed a demonstration.
+CREATE FUNCTION any_company() RETURNS boolean
+  LANGUAGE sql STABLE SECURITY DEFINER SET search_path = public, pg_temp
+  AS $$ SELECT EXISTS (SELECT FROM company) $$;
+REVOKE ALL ON FUNCTION any_company FROM PUBLIC;
+GRANT EXECUTE ON FUNCTION any_company TO rillbook_service;
+GRANT SELECT (company_id) ON company TO rillbook_sign_in;
+CREATE POLICY sign_in ON company FOR SELECT TO rillbook_sign_in USING (true);
+
+-- To give the functions to their role, the owner must be able to become that role, and the role to create in the
 -- schema for that moment.
 GRANT rillbook_sign_in TO CURRENT_USER;
 GRANT CREATE ON SCHEMA public TO rillbook_sign_in;
 ALTER FUNCTION find_sign_ins OWNER TO rillbook_sign_in;
+ALTER FUNCTION any_company OWNER TO rillbook_sign_in;
 REVOKE CREATE ON SCHEMA public FROM rillbook_sign_in;
 
 -- Numbers of documents: one row a company and kind, locked until the document that takes the number commits,

@@ -5,6 +5,7 @@ import { AppModule } from './app.module.js';
 import type { Provisioned } from './platform/database/provision.js';
 import { Draining } from './platform/http/draining.js';
 import { createAdapter } from './platform/http/fastify-adapter.js';
+import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { PinoNestLogger } from './platform/http/nest-logger.js';
 
 /** The whole application on a prepared database, not yet listening. */
@@ -15,5 +16,6 @@ export async function createApp(database: Pick<Provisioned, 'serviceUrl' | 'sign
     logger: new PinoNestLogger(() => adapter.getInstance().log),
     abortOnError: false,
   });
+  await addSecurityHeaders(app);
   return app;
 }

@@ -33,6 +33,14 @@ describe('customers', () => {
     expect(other.body.errors[0].pointer).toBe('/id');
   });
 
+  it('makes one customer of the same create sent many times at once', async () => {
+    const body = { id: uuidv7(), name: 'Impatient Phone' };
+    const answers = await Promise.all(Array.from({ length: 8 }, () => company.estimator.post('/v1/customers', body)));
+    expect(answers.map((answer) => answer.status).sort()).toEqual([200, 200, 200, 200, 200, 200, 200, 201]);
+    const [row] = await test.sql<{ n: string }>('SELECT count(*) AS n FROM customer WHERE id = $1', [body.id]);
+    expect(row?.n).toBe('1');
+  });
+
   it('changes a customer only at the version that was read', async () => {
     const { body } = await company.estimator.post('/v1/customers', { name: 'Lena Roth', email: 'lena@example.com' });
     const path = `/v1/customers/${body.id}`;

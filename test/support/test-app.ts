@@ -2,14 +2,18 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import pg from 'pg';
 import supertest from 'supertest';
 import { createApp } from '../../src/create-app.js';
+import { openApiDocument } from '../../src/platform/http/openapi.js';
 import { Clock } from '../../src/platform/clock/clock.js';
+import { ContractCheck } from './contract-check.js';
 import { makeTestDatabase, type TestDatabase } from './test-database.js';
 
 export interface TestApp {
   readonly app: NestFastifyApplication;
   readonly database: TestDatabase;
   readonly url: string;
-  /** An unauthenticated request: `http().get('/health/live')`. */
+  /** A request without a token; its answer is held against the contract. */
+  request(method: 'get' | 'post' | 'patch' | 'put' | 'delete', path: string): supertest.Test;
+  /** A request without a token, and without a look at the contract. */
   http(): ReturnType<typeof supertest>;
   /** Runs SQL as the owner of the database, behind the service's back and past row-level security. */
   sql<T extends object = Record<string, unknown>>(text: string, values?: unknown[]): Promise<T[]>;
@@ -26,11 +30,19 @@ export async function startTestApp(): Promise<TestApp> {
   const url = (await app.getUrl()).replace('[::1]', '127.0.0.1');
   const owner = new pg.Pool({ connectionString: database.ownerUrl, max: 2 });
   const clock = app.get(Clock);
+  let check: ContractCheck | undefined;
   const realNow = clock.now.bind(clock);
   return {
     app,
     database,
     url,
+    request: (method, path) => {
+      const request = supertest(url)[method](path);
+      return request.expect((answer) => {
+        check ??= new ContractCheck(openApiDocument(app));
+        check.verify(method.toUpperCase(), path, answer);
+      });
+    },
     http: () => supertest(url),
     sql: async <T extends object>(text: string, values: unknown[] = []) => (await owner.query<T>(text, values)).rows,
     setClock: (now) => {

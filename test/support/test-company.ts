@@ -64,7 +64,7 @@ export async function makeTestCompany(test: TestApp, settings: object = {}): Pro
 }
 
 export async function signIn(test: TestApp, email: string, password = PASSWORD): Promise<Client> {
-  const answer = await test.http().post('/v1/sessions').send({ email, password });
+  const answer = await test.request('post', '/v1/sessions').send({ email, password });
   if (answer.status !== 201) throw new Error(`sign-in failed: ${answer.text}`);
   return clientOf(test, answer.body.accessToken as string, answer.body.person.id as string);
 }
@@ -74,12 +74,12 @@ function clientOf(test: TestApp, token: string, personId: string): Client {
   return {
     personId,
     token,
-    get: (path) => with_(test.http().get(path)),
-    post: (path, body) => with_(test.http().post(path)).send(body ?? {}),
+    get: (path) => with_(test.request('get', path)),
+    post: (path, body) => with_(test.request('post', path)).send(body ?? {}),
     patch: async (path, body, etag) => {
-      const version = etag ?? ((await with_(test.http().get(path))).headers['etag']) ?? '"1"';
-      return with_(test.http().patch(path)).set('if-match', version).set('content-type', 'application/merge-patch+json').send(JSON.stringify(body));
+      const version = etag ?? ((await with_(test.request('get', path))).headers['etag']) ?? '"1"';
+      return with_(test.request('patch', path)).set('if-match', version).set('content-type', 'application/merge-patch+json').send(JSON.stringify(body));
     },
-    delete: (path) => with_(test.http().delete(path)),
+    delete: (path) => with_(test.request('delete', path)),
   };
 }

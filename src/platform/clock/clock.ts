@@ -1,11 +1,19 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
 import { Injectable } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
 
-/** The only place that reads the time, so that a test can set it. */
+const setTime = new AsyncLocalStorage<Date>();
+
+/** The only place that reads the time, so that it can be set. */
 @Injectable()
 export class Clock {
   now(): Date {
-    return new Date();
+    return setTime.getStore() ?? new Date();
+  }
+
+  /** Runs `work` as if it were that moment: for the demonstration's past, never in a request. */
+  asOf<T>(moment: Date, work: () => Promise<T>): Promise<T> {
+    return setTime.run(moment, work);
   }
 
   /** The calendar day at this moment in an IANA time zone, as YYYY-MM-DD. */

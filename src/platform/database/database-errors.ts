@@ -21,9 +21,14 @@ export function databaseFailure(error: unknown): DatabaseFailure | null {
   return null;
 }
 
-/** Serialization failure and deadlock: the transaction did nothing and may be run again as a whole. */
+/**
+ * Serialization failure, deadlock, and a primary key taken by a create that ran at the same time: the transaction did
+ * nothing, and run again as a whole it will see what the other one did.
+ */
 export function isRetryable(error: unknown): boolean {
-  return ['40001', '40P01'].includes(databaseFailure(error)?.code ?? '');
+  const failure = databaseFailure(error);
+  if (failure === null) return false;
+  return ['40001', '40P01'].includes(failure.code) || (failure.code === '23505' && failure.constraint?.startsWith('pk_') === true);
 }
 
 /** The database is away or going away; nothing was committed that was acknowledged. */

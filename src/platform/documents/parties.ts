@@ -4,6 +4,8 @@ import { STYLES } from './theme.js';
 import { textWidth, wrap } from './wrap.js';
 
 const GAP = 24;
+/** An address that goes on without end would run off the page, and take the price with it. */
+const MOST_LINES = 12;
 
 /** For whom and where on the left, the dates and numbers on the right, in columns of one width. */
 export function drawParties(canvas: Canvas, model: DocumentModel): void {
@@ -18,8 +20,8 @@ export function drawParties(canvas: Canvas, model: DocumentModel): void {
 function drawParty(canvas: Canvas, party: Party, x: number, top: number, width: number): number {
   const [name = '', ...rest] = party.lines;
   // The space keeps the name apart from the address for who reads the text alone.
-  const nameLines = wrap(name, STYLES.partyName, width).map((line) => `${line} `);
-  const lines = rest.flatMap((line) => wrap(line, STYLES.party, width));
+  const nameLines = wrap(name, STYLES.partyName, width).slice(0, MOST_LINES).map((line) => `${line} `);
+  const lines = shortened(rest.flatMap((line) => wrap(line, STYLES.party, width)));
   canvas.tags.leaf(canvas.tags.root, 'P', () => canvas.line(party.heading, x, top, STYLES.label));
   const y = top + STYLES.label.leading + 2;
   const below = y + nameLines.length * STYLES.partyName.leading;
@@ -28,6 +30,10 @@ function drawParty(canvas: Canvas, party: Party, x: number, top: number, width: 
     canvas.lines(lines, x, below, STYLES.party);
   });
   return below + lines.length * STYLES.party.leading;
+}
+
+function shortened(lines: readonly string[]): readonly string[] {
+  return lines.length > MOST_LINES ? [...lines.slice(0, MOST_LINES - 1), '…'] : lines;
 }
 
 function drawFacts(canvas: Canvas, facts: readonly Fact[], x: number, top: number, width: number): number {

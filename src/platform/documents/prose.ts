@@ -14,10 +14,7 @@ const TOGETHER = 2;
 
 /** What the work is, before what it costs. */
 export function drawSubject(canvas: Canvas, model: DocumentModel): void {
-  const { subject } = STYLES;
-  const lines = wrap(model.subject, subject, canvas.width);
-  canvas.tags.leaf(canvas.tags.root, 'H2', () => canvas.lines(lines, canvas.left, canvas.y, subject));
-  canvas.y += lines.length * subject.leading + PARAGRAPH_GAP;
+  drawParagraph(canvas, model.subject, STYLES.subject, 'H2');
   for (const text of model.introduction) drawParagraph(canvas, text, STYLES.body);
   canvas.y += 8;
 }
@@ -66,9 +63,9 @@ export function drawBlockHeading(canvas: Canvas, text: string): void {
   canvas.y += style.leading + HEADING_BELOW;
 }
 
-function drawParagraph(canvas: Canvas, text: string, style: TextStyle): void {
+function drawParagraph(canvas: Canvas, text: string, style: TextStyle, type = 'P'): void {
   let rest = wrap(text, style, canvas.width);
-  const tag = canvas.tags.open(canvas.tags.root, 'P');
+  const tag = canvas.tags.open(canvas.tags.root, type);
   while (rest.length > 0) {
     const take = linesThatFit(rest.length, Math.floor(canvas.room / style.leading));
     if (take === 0) {

@@ -8,9 +8,14 @@ import { textWidth, wrap } from './wrap.js';
 /** Points above and below the text of a row. */
 export const PAD = 3;
 export const HEADER_HEIGHT = STYLES.columnHeader.leading + 5;
-export const TITLE_HEIGHT = STYLES.section.leading + 8;
-export const SUBTOTAL_HEIGHT = STYLES.subtotal.leading + 2 * PAD;
+const ABOVE_TITLE = 7;
 const SUBTOTAL_GAP = 14;
+
+/** Something laid out before it is drawn, so that the page can be broken above it. */
+export interface Mark {
+  readonly height: number;
+  draw(table: Tag): void;
+}
 
 /** The column headers. Read aloud once; on later pages they are for the eye only. */
 export function drawColumnHeaders(canvas: Canvas, columns: readonly PlacedColumn[], table: Tag | 'repeated'): void {
@@ -26,12 +31,16 @@ export function drawColumnHeaders(canvas: Canvas, columns: readonly PlacedColumn
   canvas.rule(canvas.left, canvas.y - 2, canvas.width, 0.8, ACCENT);
 }
 
-export function drawSectionTitle(canvas: Canvas, title: string, table: Tag): void {
-  const [line = ''] = wrap(title, STYLES.section, canvas.width);
-  const row = canvas.tags.open(table, 'TR');
-  canvas.tags.leaf(row, 'TH', () => canvas.line(line, canvas.left, canvas.y + 7, STYLES.section), { scope: 'Row' });
-  canvas.tags.close(row);
-  canvas.y += TITLE_HEIGHT;
+export function sectionTitle(canvas: Canvas, title: string): Mark {
+  const lines = wrap(title, STYLES.section, canvas.width);
+  const height = lines.length * STYLES.section.leading + ABOVE_TITLE + 1;
+  const draw = (table: Tag) => {
+    const row = canvas.tags.open(table, 'TR');
+    canvas.tags.leaf(row, 'TH', () => canvas.lines(lines, canvas.left, canvas.y + ABOVE_TITLE, STYLES.section), { scope: 'Row' });
+    canvas.tags.close(row);
+    canvas.y += height;
+  };
+  return { height, draw };
 }
 
 /** Which section goes on at the top of a new page. */
@@ -41,13 +50,17 @@ export function drawContinued(canvas: Canvas, title: string): void {
   canvas.y += STYLES.continued.leading + 4;
 }
 
-export function drawSubtotal(canvas: Canvas, subtotal: Fact, last: PlacedColumn | undefined, table: Tag): void {
-  const y = canvas.y + PAD;
-  const right = canvas.right - Math.max(textWidth(subtotal.value, STYLES.subtotal), last?.width ?? 0) - SUBTOTAL_GAP;
-  const [label = ''] = wrap(subtotal.label, STYLES.subtotalLabel, right - canvas.left);
-  const row = canvas.tags.open(table, 'TR');
-  canvas.tags.leaf(row, 'TH', () => canvas.lineRight(label, right, y, STYLES.subtotalLabel), { scope: 'Row' });
-  canvas.tags.leaf(row, 'TD', () => canvas.lineRight(subtotal.value, canvas.right, y, STYLES.subtotal));
-  canvas.tags.close(row);
-  canvas.y += SUBTOTAL_HEIGHT;
+export function subtotalRow(canvas: Canvas, { label, value }: Fact, last: PlacedColumn | undefined): Mark {
+  const right = canvas.right - Math.max(textWidth(value, STYLES.subtotal), last?.width ?? 0) - SUBTOTAL_GAP;
+  const lines = wrap(label, STYLES.subtotalLabel, right - canvas.left);
+  const height = lines.length * STYLES.subtotal.leading + 2 * PAD;
+  const draw = (table: Tag) => {
+    const y = canvas.y + PAD;
+    const row = canvas.tags.open(table, 'TR');
+    canvas.tags.leaf(row, 'TH', () => canvas.linesRight(lines, right, y, STYLES.subtotalLabel), { scope: 'Row' });
+    canvas.tags.leaf(row, 'TD', () => canvas.lineRight(value, canvas.right, y, STYLES.subtotal));
+    canvas.tags.close(row);
+    canvas.y += height;
+  };
+  return { height, draw };
 }

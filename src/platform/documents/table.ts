@@ -2,8 +2,7 @@ import type { Canvas } from './canvas.js';
 import { drawCell, placeColumns, type PlacedColumn } from './columns.js';
 import type { DocumentTable, TableRow, TableSection } from './model.js';
 import { linesThatFit } from './prose.js';
-import { drawColumnHeaders, drawContinued, drawSectionTitle, drawSubtotal } from './table-marks.js';
-import { HEADER_HEIGHT, PAD, SUBTOTAL_HEIGHT, TITLE_HEIGHT } from './table-marks.js';
+import { drawColumnHeaders, drawContinued, HEADER_HEIGHT, PAD, sectionTitle, subtotalRow } from './table-marks.js';
 import type { Tag } from './tags.js';
 import { HAIRLINE, STYLES } from './theme.js';
 import { wrap } from './wrap.js';
@@ -17,9 +16,7 @@ const { leading } = STYLES.cell;
  * @param tail points to keep free below the last row, so that the totals do not stand on a page without any row
  */
 export function drawTable(canvas: Canvas, table: DocumentTable, tail: number): void {
-  const drawing = new TableDrawing(canvas, table);
-  // A tail as long as a page can't be kept together with anything.
-  drawing.draw(tail < canvas.bodyHeight / 2 ? tail : 0);
+  new TableDrawing(canvas, table).draw(tail);
 }
 
 class TableDrawing {
@@ -33,7 +30,7 @@ class TableDrawing {
 
   draw(tail: number): void {
     const { sections } = this.table;
-    this.canvas.ensure(HEADER_HEIGHT + TITLE_HEIGHT + TOGETHER * leading + 2 * PAD);
+    this.canvas.ensure(HEADER_HEIGHT + rowHeight(2 * TOGETHER));
     drawColumnHeaders(this.canvas, this.columns, this.tag);
     sections.forEach((section, index) => this.drawSection(section, index === sections.length - 1 ? tail : 0));
     this.canvas.tags.close(this.tag);
@@ -41,18 +38,21 @@ class TableDrawing {
 
   private drawSection({ title, rows, subtotal }: TableSection, tail: number): void {
     const laidOut = rows.map((row) => this.layOut(row));
+    const heading = title === undefined ? undefined : sectionTitle(this.canvas, title);
+    const sum = subtotal && subtotalRow(this.canvas, subtotal, this.columns.at(-1));
     laidOut.forEach((cells, index) => {
       const next = laidOut[index + 1];
-      const after = next ? 0 : (subtotal ? SUBTOTAL_HEIGHT : 0) + tail;
-      const opening = index === 0 && title !== undefined;
+      // More than half a page can't be kept together with a row: the row would never find a page that has room.
+      const after = next ? 0 : Math.min((sum?.height ?? 0) + tail, this.canvas.bodyHeight / 2);
+      const opening = index === 0 ? heading : undefined;
       // A title is followed by two rows: alone with its first, it looks like the end of something.
       const second = opening && next ? this.leastHeight(next) : 0;
-      const needed = (opening ? TITLE_HEIGHT : 0) + this.leastHeight(cells) + second + after;
+      const needed = (opening?.height ?? 0) + this.leastHeight(cells) + second + after;
       if (needed > this.canvas.room) this.breakPage(opening ? undefined : title);
-      if (opening) drawSectionTitle(this.canvas, title, this.tag);
+      opening?.draw(this.tag);
       this.drawRow(cells, title, after);
     });
-    if (subtotal) drawSubtotal(this.canvas, subtotal, this.columns.at(-1), this.tag);
+    sum?.draw(this.tag);
   }
 
   private layOut(row: TableRow): string[][] {

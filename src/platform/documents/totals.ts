@@ -37,6 +37,8 @@ export class TotalsBlock {
     canvas.y += ABOVE;
     const table = canvas.tags.open(canvas.tags.root, 'Table');
     for (const row of this.rows) {
+      // Only sums longer than a page come to this.
+      canvas.ensure(row.height);
       this.drawRow(row, table);
       canvas.y += row.height;
     }

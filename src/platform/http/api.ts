@@ -51,9 +51,11 @@ export function CreateRoute(view: Type, options: RouteOptions & { readonly path?
 
 /** `GET /things`: a page of them, newest first. */
 export function ListRoute(view: Type, options: RouteOptions & { readonly path?: string }): MethodDecorator {
+  const path = options.path ?? '';
   return applyDecorators(
-    Get(options.path ?? ''),
-    common(options, ['invalid-input']),
+    Get(path),
+    common(options, path.includes(':') ? ['not-found', 'invalid-input'] : ['invalid-input']),
+    IdParams(path),
     ApiExtraModels(view),
     ApiResponse({
       status: 200,
@@ -94,7 +96,7 @@ export function ChangeRoute(input: Type, view: Type, options: RouteOptions & { r
     ApiExtraModels(input),
     ApiConsumes('application/merge-patch+json'),
     ApiBody({ required: true, description: 'The fields to change; null takes an optional field away. The result is checked as a whole.', schema: { $ref: `${getSchemaPath(input)}Patch` } }),
-    ApiExtension('x-patch-of', input.name),
+    ApiExtension('x-patch-of', getSchemaPath(input).split('/').at(-1)),
     ApiResponse({ status: 200, description: 'Changed.', type: view, headers: ETAG_HEADER }),
   );
 }

@@ -55,8 +55,9 @@ function modernize(node: unknown): unknown {
   for (const [key, value] of Object.entries(rest)) result[key] = key === 'example' || key === 'default' ? value : modernize(value);
   if (result['type'] === 'object' && result['properties'] !== undefined && result['additionalProperties'] === undefined) result['additionalProperties'] = false;
   if (nullable !== true) return result;
-  if (typeof result['type'] === 'string') {
-    return { ...result, type: [result['type'], 'null'], ...(Array.isArray(result['enum']) ? { enum: [...(result['enum'] as unknown[]), null] } : {}) };
+  const types = [result['type']].flat().filter((type) => typeof type === 'string');
+  if (types.length > 0) {
+    return { ...result, type: [...new Set([...types, 'null'])], ...(Array.isArray(result['enum']) ? { enum: [...new Set([...(result['enum'] as unknown[]), null])] } : {}) };
   }
   const { description, ...schema } = result;
   const inner = Array.isArray(schema['allOf']) && schema['allOf'].length === 1 ? (schema['allOf'] as Json[])[0] : schema;

@@ -32,14 +32,13 @@ export class ResourceStore<E extends ResourceEntity> {
    */
   async create(actor: Actor, request: { id?: string | null }, values: Omit<QueryDeepPartialEntity<E>, keyof ResourceEntity>): Promise<Made<E>> {
     return this.db.write(actor, async (manager) => {
+      const before = await this.madeBefore(actor, request);
+      if (before !== null) return { row: before, created: false };
       const id = request.id ?? uuidv7();
-      const createDigest = requestDigest(request);
-      const row = { ...values, id, companyId: actor.companyId, createDigest } as unknown as QueryDeepPartialEntity<E>;
-      const result = await manager.createQueryBuilder().insert().into(this.entity).values(row).orIgnore('(company_id, id)').returning('id').execute();
-      const created = (result.raw as unknown[]).length > 0;
-      const there = await this.findWith(manager, actor, id);
-      if (!created && !createDigest.equals(there.createDigest ?? Buffer.alloc(0))) throw idTaken(this.what, id);
-      return { row: there, created };
+      const row = { ...values, id, companyId: actor.companyId, createDigest: requestDigest(request) } as unknown as QueryDeepPartialEntity<E>;
+      // Of two equal creates at once, the second breaks the primary key; its transaction then runs again and finds the first.
+      await manager.createQueryBuilder().insert().into(this.entity).values(row).updateEntity(false).execute();
+      return { row: await this.findWith(manager, actor, id), created: true };
     });
   }
 

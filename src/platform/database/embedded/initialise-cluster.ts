@@ -75,6 +75,12 @@ async function runInitdb(options: NewCluster, folder: string, passwordFile: stri
   child.stderr.setEncoding('utf8').on('data', (text: string) => (words += text));
   const [code] = (await once(child, 'close')) as [number | null];
   if (code === 0) return;
-  const last = words.trim().split('\n').slice(-4).join('\n  ');
-  throw new StartError(`The database can't be made in ${options.cluster}. PostgreSQL says:\n  ${last}`);
+  throw new StartError(`The database can't be made in ${options.cluster}. PostgreSQL says:\n  ${telling(words)}`);
+}
+
+/** The lines that name the failure; `initdb` ends with what it cleaned up. */
+function telling(words: string): string {
+  const lines = words.trim().split('\n');
+  const failures = lines.filter((line) => /error:|ERROR|FATAL|PANIC|HINT/.test(line));
+  return (failures.length > 0 ? failures : lines).slice(-4).join('\n  ');
 }

@@ -37,10 +37,9 @@ async function create(path: string, text: string, folder: string): Promise<boole
     return true;
   } catch (error) {
     if (failureCode(error) === 'EEXIST') return false;
-    throw new StartError(
-      `Rillbook can't write to its data folder ${folder}: ${failureReason(error)}. ` +
-        'Give this user a folder it may write to, by its permissions or with RILLBOOK_DATA.',
-    );
+    // On a full disk the file is made and can't be filled: an empty lock would hold up the next start.
+    await unlink(path).catch(() => undefined);
+    throw cannotWrite(folder, error);
   }
 }
 
@@ -79,6 +78,15 @@ async function takeAway(path: string, seen: string): Promise<void> {
 async function release(path: string, mine: string): Promise<void> {
   const text = await readFile(path, 'utf8').catch(() => '');
   if (text === mine) await unlink(path).catch(() => undefined);
+}
+
+function cannotWrite(folder: string, error: unknown): StartError {
+  const full = ['ENOSPC', 'EDQUOT'].includes(failureCode(error) ?? '');
+  return new StartError(
+    `Rillbook can't write to its data folder ${folder}: ${failureReason(error)}. ` +
+      (full ? 'Free some space, or name' : 'Give this user the right to write there, or name') +
+      ' another folder with RILLBOOK_DATA.',
+  );
 }
 
 function inUse(folder: string, pid: number): StartError {

@@ -1,7 +1,7 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { IsOptional, ValidateBy } from 'class-validator';
-import { isUnit, kindOf, toSi, UNITS, type Quantity, type QuantityKind, unitsOf } from '../../../domain/quantity/index.js';
+import { isUnit, kindOf, toSi, UNITS, type QuantityKind, unitsOf } from '../../../domain/quantity/index.js';
 import { type FieldOptions } from './field.js';
 
 /** A measured or computed quantity on the wire. */

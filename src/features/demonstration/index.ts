@@ -1,0 +1,2 @@
+export { DemonstrationModule } from './demonstration.module.js';
+export { Demonstration } from './demonstration.js';

@@ -1,0 +1,98 @@
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import { createApp } from './create-app.js';
+import { Demonstration } from './features/demonstration/index.js';
+import { type Config, readConfig } from './platform/config/config.js';
+import { StartError } from './platform/config/start-error.js';
+import { type EmbeddedServer, startEmbeddedServer } from './platform/database/embedded/index.js';
+import { provision } from './platform/database/provision.js';
+import { Draining } from './platform/http/draining.js';
+import { serveReference } from './platform/http/reference.js';
+
+/** A request may take this long to finish after the service was told to stop. */
+const LONGEST_STOP_MS = 20_000;
+
+interface Running {
+  app?: NestFastifyApplication;
+  server?: EmbeddedServer;
+}
+
+/** Starts the service, and stops it on SIGINT, SIGTERM or SIGHUP. A reason not to start is one sentence and exit code 1. */
+export async function runService(): Promise<void> {
+  const running: Running = {};
+  let stopping = false;
+  const stop = (): void => {
+    // Ctrl-C may arrive twice: from the terminal, and passed on by npm.
+    if (stopping) return;
+    stopping = true;
+    say('Stopping: finishing the requests in flight…');
+    setTimeout(() => process.exit(1), LONGEST_STOP_MS).unref();
+    void stopAll(running).then(() => {
+      say('Stopped.');
+      process.exit();
+    });
+  };
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
+  try {
+    await start(running);
+  } catch (error) {
+    if (stopping) return;
+    stopping = true;
+    await stopAll(running);
+    if (!(error instanceof StartError)) throw error;
+    console.error(error.message);
+    process.exit(1);
+  }
+}
+
+async function start(running: Running): Promise<void> {
+  const config = readConfig(process.env, process.cwd());
+  let ownerUrl = config.databaseUrl;
+  if (ownerUrl === null) {
+    running.server = await startEmbeddedServer({ dataDir: config.dataDir, log: say });
+    ownerUrl = running.server.url;
+  }
+  const provisioned = await provision(ownerUrl);
+  if (provisioned.migrated.length > 0) say(`Database brought up to date: ${provisioned.migrated.length} migration(s).`);
+  const app = await createApp(provisioned, config.logLevel);
+  running.app = app;
+  serveReference(app);
+  const seeded = await app.get(Demonstration).seedWhenEmpty(config.demoPassword, say);
+  const address = await listen(app, config);
+  say(greeting(address, config, seeded));
+}
+
+async function listen(app: NestFastifyApplication, { port, host }: Config): Promise<string> {
+  try {
+    await app.listen(port, host);
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    if (code === 'EADDRINUSE') throw new StartError(`Port ${port} of ${host} is in use by another program. Stop that program, or choose another port: PORT=3001 npm start`);
+    if (code === 'EACCES') throw new StartError(`Port ${port} may not be opened by this user. Choose one above 1023: PORT=3000 npm start`);
+    throw new StartError(`The service can not listen on ${host}, port ${port} (${message}). Check HOST and PORT.`);
+  }
+  const url = new URL(await app.getUrl());
+  if (url.hostname === '[::1]' || host === '127.0.0.1') url.hostname = '127.0.0.1';
+  return url.origin;
+}
+
+function greeting(address: string, config: Config, seeded: { email: string; role: string; password: string }[] | null): string {
+  const lines = ['', `Rillbook answers at ${address}`, `  API reference   ${address}/docs`, `  Database        ${config.databaseUrl === null ? `embedded PostgreSQL, in ${config.dataDir}` : 'the server of DATABASE_URL'}`];
+  if (seeded !== null) {
+    lines.push('', 'Demonstration company, made just now. Sign in with:');
+    for (const { email, role } of seeded) lines.push(`  ${email.padEnd(36)} ${role}`);
+    const password = seeded[0]?.password ?? '';
+    lines.push(`  password: ${password}${config.demoPassword === null ? '   (shown only this once; choose your own with RILLBOOK_DEMO_PASSWORD on an empty database)' : '   (from RILLBOOK_DEMO_PASSWORD)'}`);
+  }
+  lines.push('', 'Stop with Ctrl-C.', '');
+  return lines.join('\n');
+}
+
+async function stopAll(running: Running): Promise<void> {
+  running.app?.get(Draining).begin();
+  await running.app?.close().catch((error: unknown) => console.error(error));
+  await running.server?.stop().catch((error: unknown) => console.error(error));
+}
+
+function say(line: string): void {
+  console.log(line);
+}
