@@ -1,8 +1,16 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { CompaniesModule } from './features/companies/index.js';
 import { CustomersModule } from './features/customers/index.js';
+import { DemonstrationModule } from './features/demonstration/index.js';
+import { JobsModule } from './features/jobs/index.js';
+import { EquipmentModule } from './features/equipment/index.js';
+import { FeaturesModule } from './features/features/index.js';
+import { LaborRulesModule } from './features/labor-rules/index.js';
+import { PartsModule } from './features/catalog/index.js';
 import { PeopleModule } from './features/people/index.js';
 import { SessionsModule } from './features/sessions/index.js';
+import { SitesModule } from './features/sites/index.js';
+import { SurveysModule } from './features/surveys/index.js';
 import { AuthModule } from './platform/auth/auth.module.js';
 import { ClockModule } from './platform/clock/clock.module.js';
 import { DatabaseModule } from './platform/database/database.module.js';
@@ -16,6 +24,14 @@ const SLICES = [
   PeopleModule,
   SessionsModule,
   CustomersModule,
+  PartsModule,
+  LaborRulesModule,
+  SitesModule,
+  FeaturesModule,
+  EquipmentModule,
+  SurveysModule,
+  JobsModule,
+  DemonstrationModule,
 ];
 
 @Module({})

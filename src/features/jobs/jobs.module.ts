@@ -1,0 +1,17 @@
+import { Module } from '@nestjs/common';
+import { TypeOrmModule } from '@nestjs/typeorm';
+import { ChangeJobState } from './change-job-state.js';
+import { ChargeJob } from './charge-job.js';
+import { JobEntity } from './job.entity.js';
+import { JobPlanEntity } from './job-plan.entity.js';
+import { JobsController } from './jobs.controller.js';
+import { JobsRepository } from './jobs.repository.js';
+import { JobsService } from './jobs.service.js';
+
+@Module({
+  imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity])],
+  controllers: [JobsController],
+  providers: [JobsRepository, JobsService, ChargeJob, ChangeJobState],
+  exports: [JobsService, ChargeJob],
+})
+export class JobsModule {}

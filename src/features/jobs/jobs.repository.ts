@@ -1,0 +1,76 @@
+import { Injectable } from '@nestjs/common';
+import { In, type QueryDeepPartialEntity } from 'typeorm';
+import type { Actor } from '../../platform/auth/actor.js';
+import { TenantDatabase } from '../../platform/database/tenant-database.js';
+import { type ListQuery, type Page, pageOf } from '../../platform/http/lists.js';
+import { JobEntity } from './job.entity.js';
+import { JobPlanEntity } from './job-plan.entity.js';
+import type { PlannedWork } from './job-plan.js';
+
+export interface JobFilter {
+  readonly state?: string | undefined;
+  readonly siteId?: string | undefined;
+  readonly quoteId?: string | undefined;
+}
+
+/** All SQL of jobs and their plans. */
+@Injectable()
+export class JobsRepository {
+  constructor(private readonly db: TenantDatabase) {}
+
+  insert(actor: Actor, job: Omit<QueryDeepPartialEntity<JobEntity>, 'companyId'> & { id: string }, plan: readonly PlannedWork[]): Promise<void> {
+    const { companyId } = actor;
+    return this.db.write(actor, async (manager) => {
+      await manager.insert(JobEntity, { ...job, companyId });
+      const lines = plan.map((work, position) => ({ companyId, jobId: job.id, position, ...work }));
+      if (lines.length > 0) await manager.insert(JobPlanEntity, lines);
+    });
+  }
+
+  find(actor: Actor, key: { id: string } | { quoteId: string }): Promise<JobEntity | null> {
+    return this.db.read(actor, (manager) => manager.findOne(JobEntity, { where: { companyId: actor.companyId, ...key } }));
+  }
+
+  /**
+   * The job, held against changes of its state until the transaction ends. Rows that refer to the job may still be
+   * written by others meanwhile.
+   */
+  lock(actor: Actor, id: string): Promise<JobEntity | null> {
+    return this.db.write(actor, (manager) =>
+      manager.findOne(JobEntity, { where: { companyId: actor.companyId, id }, lock: { mode: 'for_no_key_update' } }),
+    );
+  }
+
+  /** Writes to a job that this transaction holds. */
+  update(actor: Actor, held: JobEntity, values: Partial<Pick<JobEntity, 'state' | 'startedOn' | 'finishedOn' | 'cancelledOn' | 'cancelReason'>>): Promise<JobEntity> {
+    return this.db.write(actor, async (manager) => {
+      const { companyId, id } = held;
+      const version = held.version + 1;
+      await manager.update(JobEntity, { companyId, id }, { ...values, version });
+      return Object.assign(new JobEntity(), held, values, { version });
+    });
+  }
+
+  /** Newest first. */
+  list(actor: Actor, query: ListQuery, filter: JobFilter): Promise<Page<JobEntity>> {
+    return this.db.read(actor, async (manager) => {
+      const select = manager.createQueryBuilder(JobEntity, 'job').where('job.companyId = :companyId', { companyId: actor.companyId });
+      for (const [field, value] of Object.entries<string | undefined>({ ...filter })) {
+        if (value !== undefined) select.andWhere(`job.${field} = :${field}`, { [field]: value });
+      }
+      if (query.after !== null) select.andWhere('job.id < :after', { after: query.after });
+      return pageOf(await select.orderBy('job.id', 'DESC').limit(query.limit + 1).getMany(), query.limit);
+    });
+  }
+
+  /** The plans of many jobs in one statement, each in the quote's order. */
+  async plansOf(actor: Actor, jobIds: readonly string[]): Promise<Map<string, JobPlanEntity[]>> {
+    const plans = new Map<string, JobPlanEntity[]>(jobIds.map((id) => [id, []]));
+    if (jobIds.length === 0) return plans;
+    const lines = await this.db.read(actor, (manager) =>
+      manager.find(JobPlanEntity, { where: { companyId: actor.companyId, jobId: In([...jobIds]) }, order: { jobId: 'ASC', position: 'ASC' } }),
+    );
+    for (const line of lines) plans.get(line.jobId)?.push(line);
+    return plans;
+  }
+}
