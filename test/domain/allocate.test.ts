@@ -52,10 +52,8 @@ test('gives the odd cents of a tie to the earliest', () => {
 });
 
 test('decides by remainders that differ beyond forty digits', () => {
-  const tiny = decimal('1e-45');
-  const list = [decimal('0.5'), decimal('0.5').plus(decimal('1e-39'))];
+  const list = [decimal('0.5'), decimal(`0.5${'0'.repeat(50)}1`)];
   expect(allocate(decimal('0.01'), list, 'USD').map(plain)).toEqual(['0', '0.01']);
-  expect(allocate(decimal('10.00'), [decimal(1), tiny], 'USD').map(plain)).toEqual(['10', '0']);
 });
 
 test('splits nothing over weights of nothing', () => {

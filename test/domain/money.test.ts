@@ -38,6 +38,12 @@ test.each([
   expect(formatMoney(parseMoney({ amount, currency }), currency)).toEqual({ amount: written, currency });
 });
 
+test('knows no negative nothing, neither read nor written', () => {
+  expect(parseMoney({ amount: '-0.00', currency: 'USD' }).isNegative()).toBe(false);
+  expect(formatMoney(decimal('-0'), 'USD').amount).toBe('0.00');
+  expect(toMoney(decimal('-0.001'), 'USD').amount).toBe('0.00');
+});
+
 test('reads back every amount it writes', () => {
   fc.assert(fc.property(cents, (amount) => parseMoney(formatMoney(amount, 'USD')).eq(amount)));
 });

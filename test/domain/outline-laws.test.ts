@@ -62,6 +62,16 @@ test('never finds more area than a circle of the same perimeter has', () => {
   );
 });
 
+test('takes a circle by its own figures, the most area that its perimeter holds', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.5, max: 1_000, noNaN: true }), (radius) => {
+      const area = { value: Math.PI * radius * radius, unit: 'm2' as const };
+      const perimeter = { value: 2 * Math.PI * radius, unit: 'm' as const };
+      expect(measureOutline({ shape: 'measured', area, perimeter }).areaM2).toBe(area.value);
+    }),
+  );
+});
+
 test('finds a crossing from any starting point and either way round', () => {
   const bowTie: Point[] = [[0, 0], [10, 10], [12, 5], [10, 0], [0, 10], [-2, 5]];
   for (let start = 0; start < bowTie.length; start += 1) {

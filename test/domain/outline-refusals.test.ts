@@ -27,6 +27,8 @@ test.each<[name: string, outline: unknown, pointers: string[]]>([
   ['a bow tie entered closed', polygon([[0, 0], [10, 10], [10, 0], [0, 10], [0, 0]]), ['/points/3']],
   ['a crossing by the closing edge', polygon([[0, 0], [10, 0], [10, 10], [5, -5]]), ['/points/3']],
   ['a corner that touches an edge', polygon([[0, 0], [10, 0], [10, 10], [5, 0], [0, 10]]), ['/points/3']],
+  ['a corner that touches an edge, walked the other way', polygon([[0, 10], [5, 0], [10, 10], [10, 0], [0, 0]]), ['/points/4']],
+  ['two corners that meet in a waist', polygon([[0, 0], [10, 0], [10, 2], [5, 5], [10, 8], [10, 10], [0, 10], [0, 8], [5, 5], [0, 2]]), ['/points/8']],
   ['a corner used twice', polygon([[0, 0], [4, 4], [8, 0], [8, 8], [4, 4], [0, 8]]), ['/points/4']],
   ['points on one line', polygon([[0, 0], [5, 5], [10, 10]]), ['/points/0']],
   ['a spike', polygon([[0, 0], [10, 0], [10, 10], [10, 4], [0, 10]]), ['/points/2']],
@@ -69,7 +71,7 @@ test.each<[string, Outline]>([
   ['a rectangle', { shape: 'rectangle', length: ft(96), width: { value: 120, unit: 'in' } }],
   ['an ellipse', { shape: 'ellipse', length: ft(24), width: ft(16) }],
   ['a triangle', { shape: 'polygon', unit: 'yd', points: [[0, 0], [3, 0], [0, 4]] }],
-  ['a range on the baseline itself', { shape: 'two-stake', unit: 'm', baseline: 0.3, ranges: [[0.1, 0.2], [0.2, 0.1], [0.5, 0.5]] }],
+  ['a range on the baseline itself', { shape: 'two-stake', unit: 'm', baseline: 0.9, ranges: [[0.3, 0.6], [0.6, 0.3], [1, 1]] }],
   ['a circle by its figures', { shape: 'measured', area: { value: Math.PI * 9, unit: 'm2' }, perimeter: { value: Math.PI * 6, unit: 'm' } }],
 ])('reads %s from JSON as it was written', (_name, outline) => {
   expect(parseOutline(JSON.parse(JSON.stringify(outline)))).toEqual(outline);
