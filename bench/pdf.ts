@@ -1,18 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { fileURLToPath } from 'node:url';
 import PDFDocument from 'pdfkit';
 import { composeQuoteDocument, type QuoteDocumentInput } from '../src/features/quotes/quote-document.js';
 import { renderDocument, type DocumentModel } from '../src/platform/documents/index.js';
+import { median, type Measurement } from './measure.js';
 import { manyLines, quoteInput, sums } from '../test/documents/samples.js';
-
-export interface Measurement {
-  readonly name: string;
-  readonly ours: number;
-  readonly yardstick: number;
-  readonly ratio: number;
-  readonly unit: string;
-}
 
 const LINES = 60;
 const WARM_UP = 10;
@@ -36,7 +28,7 @@ export async function benchPdf(): Promise<Measurement> {
     bare.push(other);
   }
   const [own, yardstick] = [median(ours), median(bare)];
-  return { name: `PDF of a ${LINES}-line quote`, ours: own, yardstick, ratio: own / yardstick, unit: 'ms' };
+  return { name: `PDF of a ${LINES}-line quote`, ours: own, yardstick, ratio: own / yardstick, unit: 'ms', target: 'ratio under 2', met: own / yardstick < 2 };
 }
 
 function ourQuote(input: QuoteDocumentInput): Promise<Buffer> {
@@ -65,14 +57,4 @@ async function timed(work: () => Promise<Buffer>): Promise<number> {
   const start = performance.now();
   await work();
   return performance.now() - start;
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { name, ours, yardstick, ratio, unit } = await benchPdf();
-  console.log(`${name}: ${ours.toFixed(1)} ${unit}, bare pdfkit ${yardstick.toFixed(1)} ${unit}, ratio ${ratio.toFixed(2)}`);
 }

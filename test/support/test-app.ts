@@ -22,6 +22,21 @@ export interface TestApp {
   close(): Promise<void>;
 }
 
+/** What it takes to act on a running application as its clients do. */
+export type AppClient = Pick<TestApp, 'app' | 'request'>;
+
+export function appClient(app: NestFastifyApplication, url: string): AppClient {
+  let check: ContractCheck | undefined;
+  return {
+    app,
+    request: (method, path) =>
+      supertest(url)[method](path).expect((answer) => {
+        check ??= new ContractCheck(openApiDocument(app));
+        check.verify(method.toUpperCase(), path, answer);
+      }),
+  };
+}
+
 /** The whole service on a database of its own, listening on a free port. */
 export async function startTestApp(): Promise<TestApp> {
   const database = await makeTestDatabase();
@@ -30,19 +45,11 @@ export async function startTestApp(): Promise<TestApp> {
   const url = (await app.getUrl()).replace('[::1]', '127.0.0.1');
   const owner = new pg.Pool({ connectionString: database.ownerUrl, max: 2 });
   const clock = app.get(Clock);
-  let check: ContractCheck | undefined;
   const realNow = clock.now.bind(clock);
   return {
-    app,
+    ...appClient(app, url),
     database,
     url,
-    request: (method, path) => {
-      const request = supertest(url)[method](path);
-      return request.expect((answer) => {
-        check ??= new ContractCheck(openApiDocument(app));
-        check.verify(method.toUpperCase(), path, answer);
-      });
-    },
     http: () => supertest(url),
     sql: async <T extends object>(text: string, values: unknown[] = []) => (await owner.query<T>(text, values)).rows,
     setClock: (now) => {

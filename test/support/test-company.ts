@@ -3,7 +3,7 @@ import { CompaniesService } from '../../src/features/companies/index.js';
 import { PeopleService } from '../../src/features/people/index.js';
 import { SetPassword } from '../../src/features/sessions/index.js';
 import type { Role } from '../../src/platform/auth/actor.js';
-import type { TestApp } from './test-app.js';
+import type { AppClient } from './test-app.js';
 
 export const PASSWORD = 'seven herons on a mossy ledge';
 
@@ -28,7 +28,7 @@ export interface TestCompany {
 let made = 0;
 
 /** A company of invented people, one of each role, all signed in. Sell rate 68.00, increment 0.25, materials taxed 6.25 %. */
-export async function makeTestCompany(test: TestApp, settings: object = {}): Promise<TestCompany> {
+export async function makeTestCompany(test: AppClient, settings: object = {}): Promise<TestCompany> {
   const n = ++made;
   const actor = await test.app.get(CompaniesService).create({
     name: `Fernhollow Water Gardens ${n}`,
@@ -63,13 +63,13 @@ export async function makeTestCompany(test: TestApp, settings: object = {}): Pro
   };
 }
 
-export async function signIn(test: TestApp, email: string, password = PASSWORD): Promise<Client> {
+export async function signIn(test: AppClient, email: string, password = PASSWORD): Promise<Client> {
   const answer = await test.request('post', '/v1/sessions').send({ email, password });
   if (answer.status !== 201) throw new Error(`sign-in failed: ${answer.text}`);
   return clientOf(test, answer.body.accessToken as string, answer.body.person.id as string);
 }
 
-function clientOf(test: TestApp, token: string, personId: string): Client {
+function clientOf(test: AppClient, token: string, personId: string): Client {
   const with_ = (request: supertest.Test): supertest.Test => request.set('authorization', `Bearer ${token}`);
   return {
     personId,
