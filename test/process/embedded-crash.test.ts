@@ -6,6 +6,7 @@ import { startEmbeddedServer, type EmbeddedServer } from '../../src/platform/dat
 import { isAlive, startMark, waitUntil } from '../../src/platform/database/embedded/processes.js';
 import {
   ask,
+  clusterOf,
   newDataFolder,
   postmasterPid,
   processesWith,
@@ -95,6 +96,13 @@ describe('the embedded server after a crash', () => {
     const next = await start(folder);
     expect(isAlive(orphan)).toBe(false);
     expect(await ask(next.url, 'SELECT answer FROM kept_by_orphan')).toEqual([42]);
+  });
+
+  it('starts over a note of its predecessor whose process number went to another process', async () => {
+    await (await start(folder)).stop();
+    const note = join(await clusterOf(folder), 'postmaster.pid');
+    await writeFile(note, `${process.pid}\n`);
+    expect(await ask((await start(folder)).url, 'SELECT 1')).toEqual([1]);
   });
 
   it('refuses a folder that another process holds, and leaves that one alone', async () => {

@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { commandLine, isAlive, processesIn, sendSignal, waitUntil } from './processes.js';
 
@@ -7,12 +7,19 @@ import { commandLine, isAlive, processesIn, sendSignal, waitUntil } from './proc
  * database is stopped under a living service.
  */
 export async function stopOrphan(cluster: string, log: (line: string) => void): Promise<void> {
-  const pid = await postmasterOf(cluster);
-  if (pid !== undefined) {
+  const note = join(cluster, 'postmaster.pid');
+  const pid = Number((await readFile(note, 'utf8').catch(() => '')).split('\n')[0]);
+  const alive = Number.isInteger(pid) && pid > 0 && isAlive(pid);
+  // The number may have gone to another process since, perhaps to another cluster's server.
+  const ours = alive && commandLine(pid)?.includes(`-D ${cluster} `) === true;
+  if (ours) {
     log(`Stopping a database server left over from an earlier run (process ${pid})…`);
     await stopProcess(pid, 10_000);
   }
   await clearStragglers(cluster);
+  // Left by a power cut or a killed container, with a number that is in use again: the new server would
+  // take that process for its predecessor and refuse to start. Only where stragglers can be seen.
+  if (alive && !ours && process.platform === 'linux') await rm(note, { force: true });
 }
 
 /**
@@ -40,12 +47,4 @@ export async function clearStragglers(cluster: string): Promise<void> {
     for (const pid of processesIn(cluster)) sendSignal(pid, signal);
     if (await waitUntil(none, 2_000)) return;
   }
-}
-
-async function postmasterOf(cluster: string): Promise<number | undefined> {
-  const text = await readFile(join(cluster, 'postmaster.pid'), 'utf8').catch(() => '');
-  const pid = Number(text.split('\n')[0]);
-  if (!Number.isInteger(pid) || pid <= 0 || !isAlive(pid)) return undefined;
-  // The number may have gone to another process since, perhaps to another cluster's server.
-  return commandLine(pid)?.includes(`-D ${cluster} `) === true ? pid : undefined;
 }
