@@ -4,7 +4,10 @@ import os from 'node:os';
 import type { Measurement } from './measure.js';
 
 const PARTS: Record<string, () => Promise<Measurement[]>> = {
-  pricing: async () => [(await import('./pricing.js')).benchPricing()],
+  pricing: async () => {
+    const { benchPricing, benchTakeoff } = await import('./pricing.js');
+    return [benchPricing(), benchTakeoff()];
+  },
   pdf: async () => [await (await import('./pdf.js')).benchPdf()],
   lists: async () => (await import('./lists/index.js')).benchLists(),
 };

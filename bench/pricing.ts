@@ -30,6 +30,22 @@ function priceQuote(): void {
   quoteTotals(lines, [{ code: 'materials', name: 'Sales tax', rate: new Decimal('6.25') }], CURRENCY);
 }
 
+/** The largest survey that is taken: 5,000 readings in an outline of 2,000 points. */
+function largestTakeoff(): void {
+  const points = Array.from({ length: 2_000 }, (_, i): [number, number] => {
+    const turn = (2 * Math.PI * i) / 2_000;
+    const radius = 40 + 3 * Math.sin(7 * turn);
+    return [radius * Math.cos(turn), radius * Math.sin(turn)];
+  });
+  const readings = Array.from({ length: 5_000 }, (_, i) => ({ at: [((i * 7_919) % 80) - 40, ((i * 104_729) % 80) - 40] as [number, number], toSediment: 10 + (i % 13), toBottom: 23 + (i % 17) }));
+  takeoff({ outline: { shape: 'polygon', unit: 'ft', points }, probes: { unit: 'in', readings } });
+}
+
+export function benchTakeoff(): Measurement {
+  const ours = cpuMilliseconds(largestTakeoff);
+  return { name: 'takeoff of 5,000 readings in an outline of 2,000 points (CPU)', ours, yardstick: null, ratio: null, unit: 'ms', target: 'under 50 ms', met: ours < 50 };
+}
+
 export function benchPricing(): Measurement {
   const ours = cpuMilliseconds(priceQuote);
   return { name: `pricing a ${LABOR + PARTS}-line quote, takeoff and working included (CPU)`, ours, yardstick: null, ratio: null, unit: 'ms', target: 'under 5 ms', met: ours < 5 };
