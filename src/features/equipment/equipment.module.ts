@@ -8,5 +8,6 @@ import { EquipmentService } from './equipment.service.js';
   imports: [TypeOrmModule.forFeature([EquipmentEntity])],
   controllers: [EquipmentController],
   providers: [EquipmentService],
+  exports: [EquipmentService],
 })
 export class EquipmentModule {}

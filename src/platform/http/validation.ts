@@ -1,6 +1,7 @@
 import { type ArgumentMetadata, Injectable, type PipeTransform } from '@nestjs/common';
 import { plainToInstance } from 'class-transformer';
 import { validate, type ValidationError } from 'class-validator';
+import { requireShallow } from './depth.js';
 import type { Problem, Violation } from './problem.js';
 import { invalidInput } from './problems.js';
 
@@ -45,6 +46,7 @@ function collect(error: ValidationError, prefix: string, into: Violation[]): voi
 @Injectable()
 export class ValidationPipe implements PipeTransform {
   async transform(value: unknown, { type, metatype }: ArgumentMetadata): Promise<unknown> {
+    if (type === 'body') requireShallow(value);
     if (metatype === undefined || (type !== 'body' && type !== 'query') || [Object, String, Number, Boolean, Array].includes(metatype as never)) return value;
     return validateAs(metatype as Class<object>, value ?? {});
   }

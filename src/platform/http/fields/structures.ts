@@ -49,8 +49,8 @@ export function SettingsField(options: FieldOptions): PropertyDecorator {
     if (entries.length > 50) return 'must have at most 50 settings';
     for (const [name, setting] of entries) {
       if (!/^[A-Za-z][A-Za-z0-9 _-]{0,39}$/.test(name)) return 'must have names of 1 to 40 letters, digits, spaces, hyphens and underscores, beginning with a letter';
-      const fine = typeof setting === 'boolean' || (typeof setting === 'number' && Number.isFinite(setting)) || (typeof setting === 'string' && setting.length <= 200);
-      if (!fine) return `/${name}: must be a text of at most 200 characters, a number, or true or false`;
+      const fine = typeof setting === 'boolean' || (typeof setting === 'number' && Number.isFinite(setting)) || (typeof setting === 'string' && setting.length <= 200 && setting.isWellFormed());
+      if (!fine) return `/${name}: must be a well-formed text of at most 200 characters, a number, or true or false`;
     }
     return null;
   });

@@ -1,0 +1,90 @@
+import { startTestApp, type TestApp } from '../support/test-app.js';
+import { makeTestCompany, type TestCompany } from '../support/test-company.js';
+import { makeTestPond } from '../support/test-pond.js';
+
+const ft = (value: number) => ({ value, unit: 'ft' });
+const readings = [[18, 27], [20, 30], [22, 30], [16, 25]].map(([toSediment, toBottom]) => ({ toSediment, toBottom }));
+// The worked example of the contract: an ellipse of 24 ft by 16 ft with four readings.
+const worked = { surveyedOn: '2027-04-12', outline: { shape: 'ellipse', length: ft(24), width: ft(16) }, probes: { unit: 'in', readings } };
+
+describe('takeoff', () => {
+  let test: TestApp;
+  let company: TestCompany;
+  let featureId: string;
+  const survey = async (body: object): Promise<string> => {
+    const made = await company.estimator.post('/v1/surveys', { featureId, ...body });
+    expect(made.status).toBe(201);
+    return `/v1/surveys/${made.body.id}`;
+  };
+
+  beforeAll(async () => {
+    test = await startTestApp();
+    company = await makeTestCompany(test);
+    ({ featureId } = await makeTestPond(company));
+  });
+  afterAll(() => test.close());
+
+  it('computes the worked example, and shows a crew member how', async () => {
+    const answer = await company.crew.get(`${await survey(worked)}/takeoff`);
+    expect(answer.status).toBe(200);
+    const rounded = Object.fromEntries(
+      Object.entries(answer.body as Record<string, { value: number; unit: string }>)
+        .filter(([name]) => !['surveyId', 'warnings'].includes(name))
+        .map(([name, { value, unit }]) => [name, `${value.toFixed(4)} ${unit}`]),
+    );
+    expect(rounded).toEqual({
+      surfaceArea: '301.5929 ft2',
+      perimeter: '63.4618 ft',
+      sedimentMeanThickness: '9.0000 in',
+      sedimentVolume: '8.3776 yd3',
+      meanDepth: '28.0000 in',
+      maxDepth: '30.0000 in',
+      waterVolume: '5264.1669 gal',
+      waterVolumeNow: '3572.1132 gal',
+    });
+    expect(answer.body.warnings).toEqual([]);
+    const { working, value } = answer.body.sedimentVolume;
+    expect(working.rule).toContain('surface area × mean thickness');
+    expect(Number(working.steps.at(-1).value)).toBe(value);
+    expect(working.steps.at(-1).unit).toBe('yd3');
+  });
+
+  it('gives area and perimeter alone without readings', async () => {
+    const answer = await company.crewLead.get(`${await survey({ surveyedOn: '2027-04-12', outline: { shape: 'rectangle', length: ft(20), width: ft(10) } })}/takeoff`);
+    expect(answer.body).toMatchObject({
+      surfaceArea: { value: 200, unit: 'ft2' }, perimeter: { value: 60, unit: 'ft' },
+      sedimentMeanThickness: null, sedimentVolume: null, meanDepth: null, maxDepth: null, waterVolume: null, waterVolumeNow: null, warnings: [],
+    });
+  });
+
+  it('answers in metric units where the request or the company says so', async () => {
+    const path = `${await survey(worked)}/takeoff`;
+    const metric = await company.crew.get(`${path}?units=metric`);
+    expect([metric.body.surfaceArea, metric.body.perimeter, metric.body.sedimentVolume, metric.body.meanDepth, metric.body.waterVolume].map((figure: { unit: string }) => figure.unit)).toEqual(['m2', 'm', 'm3', 'cm', 'L']);
+    expect(metric.body.meanDepth.value).toBeCloseTo(71.12, 10);
+    expect((await company.crew.get(`${path}?units=cubits`)).body).toMatchObject({ status: 400, errors: [{ pointer: '/units' }] });
+    const abroad = await makeTestCompany(test, { unitSystem: 'metric' });
+    const pond = await makeTestPond(abroad);
+    const { body } = await abroad.owner.post('/v1/surveys', { featureId: pond.featureId, ...worked });
+    expect((await abroad.crew.get(`/v1/surveys/${body.id}/takeoff`)).body.waterVolume.unit).toBe('L');
+  });
+
+  it('is new after the survey or the units changed, and 304 while they stay', async () => {
+    const path = await survey(worked);
+    const first = await company.owner.get(`${path}/takeoff`);
+    expect((await company.owner.get(`${path}/takeoff`).set('if-none-match', first.headers['etag'] ?? '')).status).toBe(304);
+    expect((await company.owner.get(`${path}/takeoff?units=metric`).set('if-none-match', first.headers['etag'] ?? '')).status).toBe(200);
+    await company.owner.patch(path, { outline: { width: { value: 12 } } }, '"1"');
+    const second = await company.owner.get(`${path}/takeoff`).set('if-none-match', first.headers['etag'] ?? '');
+    expect(second.status).toBe(200);
+    expect(second.body.surfaceArea.value).toBeCloseTo(Math.PI * 12 * 6, 9);
+  });
+
+  it('warns of readings outside the outline and still counts them', async () => {
+    const outline = { shape: 'polygon', unit: 'ft', points: [[0, 0], [20, 0], [20, 20], [0, 20]] };
+    const probes = { unit: 'in', readings: [{ at: [10, 10], toSediment: 10, toBottom: 20 }, { at: [90, 90], toSediment: 20, toBottom: 40 }] };
+    const answer = await company.owner.get(`${await survey({ surveyedOn: '2027-04-12', outline, probes })}/takeoff`);
+    expect(answer.body.warnings).toEqual([expect.stringContaining('counted from 0: 1.')]);
+    expect(answer.body.sedimentMeanThickness.value).toBe(15);
+  });
+});
