@@ -86,6 +86,7 @@ CREATE TABLE quote_revision (
   state text NOT NULL CONSTRAINT ck_quote_revision__state CHECK (state IN ('draft', 'issued', 'accepted', 'superseded')),
   survey_id uuid,
   title text NOT NULL,
+  reason text,
   valid_until date,
   rules_as_of date NOT NULL,
   asked jsonb NOT NULL,
@@ -106,11 +107,14 @@ CREATE TABLE quote_revision (
   CONSTRAINT fk_quote_revision__quote_id FOREIGN KEY (company_id, quote_id) REFERENCES quote,
   CONSTRAINT fk_quote_revision__survey_id FOREIGN KEY (company_id, survey_id) REFERENCES survey,
   CONSTRAINT fk_quote_revision__document FOREIGN KEY (company_id, document_sha256) REFERENCES stored_file,
-  CONSTRAINT ck_quote_revision__totals CHECK (gross_total = net_total + tax_total)
+  CONSTRAINT ck_quote_revision__totals CHECK (gross_total = net_total + tax_total),
+  CONSTRAINT ck_quote_revision__issued_whole CHECK (num_nonnulls(issued_at, issued_on, document_sha256) = CASE state WHEN 'draft' THEN 0 ELSE 3 END),
+  CONSTRAINT ck_quote_revision__accepted_whole CHECK (num_nonnulls(accepted_by, accepted_on, accepted_at) = CASE state WHEN 'accepted' THEN 3 ELSE 0 END)
 );
 CALL make_tenant_table('quote_revision');
 COMMENT ON COLUMN quote_revision.rules_as_of IS 'the date whose labor rules apply: the survey''s, or without a survey the day the quote was made';
 COMMENT ON COLUMN quote_revision.asked IS 'the request that was priced: labor, parts and other lines as the estimator gave them';
+COMMENT ON COLUMN quote_revision.reason IS 'why the revision was made, in the estimator''s words; not on the document';
 
 CREATE TABLE quote_line (
   company_id uuid NOT NULL,
@@ -122,7 +126,7 @@ CREATE TABLE quote_line (
   description text NOT NULL,
   quantity numeric(19, 6),
   unit text,
-  hours numeric(14, 4),
+  hours numeric(14, 6),
   unit_price numeric(19, 4) NOT NULL,
   amount numeric(19, 4) NOT NULL,
   unit_cost numeric(19, 4),
@@ -139,25 +143,28 @@ CREATE TABLE quote_line (
 );
 CALL make_tenant_table('quote_line');
 
--- An issued revision never changes: only its state, its acceptance and its document may still be written.
+-- An issued revision never changes: only that it was accepted or superseded may still be written, and once.
 CREATE FUNCTION guard_issued_revision() RETURNS trigger LANGUAGE plpgsql AS $$
+DECLARE
+  later text[] := '{state,accepted_by,accepted_on,accepted_at}';
 BEGIN
   IF TG_OP = 'DELETE' THEN
     RAISE EXCEPTION 'a revision of a quote is never deleted' USING ERRCODE = 'restrict_violation', CONSTRAINT = 'ck_quote_revision__issued_is_final';
   END IF;
-  IF OLD.state <> 'draft' AND (NEW.title, NEW.valid_until, NEW.survey_id, NEW.rules_as_of, NEW.asked, NEW.currency, NEW.net_total, NEW.tax_total, NEW.gross_total, NEW.taxes, NEW.issued_on)
-     IS DISTINCT FROM (OLD.title, OLD.valid_until, OLD.survey_id, OLD.rules_as_of, OLD.asked, OLD.currency, OLD.net_total, OLD.tax_total, OLD.gross_total, OLD.taxes, OLD.issued_on) THEN
+  IF OLD.state <> 'draft' AND (OLD.state <> 'issued' OR NEW.state = 'draft' OR to_jsonb(NEW) - later IS DISTINCT FROM to_jsonb(OLD) - later) THEN
     RAISE EXCEPTION 'an issued revision of a quote never changes' USING ERRCODE = 'restrict_violation', CONSTRAINT = 'ck_quote_revision__issued_is_final';
   END IF;
   RETURN NEW;
 END $$;
 CREATE TRIGGER guard_issued BEFORE UPDATE OR DELETE ON quote_revision FOR EACH ROW EXECUTE FUNCTION guard_issued_revision();
 
+-- Both sides of an update are looked at: a line can't be moved into an issued revision either.
 CREATE FUNCTION guard_issued_line() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   line quote_line := CASE WHEN TG_OP = 'INSERT' THEN NEW ELSE OLD END;
+  target uuid := CASE WHEN TG_OP = 'UPDATE' THEN NEW.revision_id ELSE line.revision_id END;
 BEGIN
-  IF EXISTS (SELECT FROM quote_revision r WHERE r.company_id = line.company_id AND r.id = line.revision_id AND r.state <> 'draft') THEN
+  IF EXISTS (SELECT FROM quote_revision r WHERE r.company_id = line.company_id AND r.id IN (line.revision_id, target) AND r.state <> 'draft') THEN
     RAISE EXCEPTION 'the lines of an issued quote never change' USING ERRCODE = 'restrict_violation', CONSTRAINT = 'ck_quote_line__issued_is_final';
   END IF;
   RETURN CASE WHEN TG_OP = 'DELETE' THEN OLD ELSE NEW END;

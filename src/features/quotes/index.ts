@@ -1,0 +1,2 @@
+export { QuotesModule } from './quotes.module.js';
+export { type AcceptedQuote, QuotesService } from './quotes.service.js';

@@ -1,0 +1,42 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/auth/actor.js';
+import type { ListQuery, Page } from '../../platform/http/lists.js';
+import { stateConflict } from '../../platform/http/problems.js';
+import type { QuoteLineEntity } from './quote-line.entity.js';
+import type { QuoteRevisionEntity } from './quote-revision.entity.js';
+import type { QuoteEntity } from './quote.entity.js';
+import { type QuoteSight, QuotesRepository } from './quotes.repository.js';
+
+/** What a customer agreed to; its taxes and amounts are what is billed. */
+export interface AcceptedQuote {
+  readonly quote: QuoteEntity;
+  readonly revision: QuoteRevisionEntity;
+  readonly lines: readonly QuoteLineEntity[];
+}
+
+/** Reads quotes. */
+@Injectable()
+export class QuotesService {
+  constructor(private readonly quotes: QuotesRepository) {}
+
+  /** The quote with the revision, the current one unless told. @throws Problem 404 */
+  async find(actor: Actor, id: string, revision?: number): Promise<QuoteSight> {
+    return this.quotes.sight(actor, await this.quotes.store.find(actor, id), revision);
+  }
+
+  /** The revisions of a quote, newest first. @throws Problem 404 */
+  async listRevisions(actor: Actor, id: string, query: ListQuery): Promise<{ quote: QuoteEntity; page: Page<QuoteRevisionEntity> }> {
+    const quote = await this.quotes.store.find(actor, id);
+    return { quote, page: await this.quotes.listRevisions(actor, id, query) };
+  }
+
+  /**
+   * The revision that was accepted, with its lines in their order.
+   * @throws Problem 404, or 409 when the quote was not accepted
+   */
+  async findAccepted(actor: Actor, quoteId: string): Promise<AcceptedQuote> {
+    const sight = await this.find(actor, quoteId);
+    if (sight.revision.state !== 'accepted') throw stateConflict(`The quote ${sight.quote.number} was not accepted.`);
+    return sight;
+  }
+}
