@@ -108,6 +108,12 @@ describe('a survey that can\'t be right', () => {
     expect([answer.status, answer.body.code]).toEqual([400, 'invalid-input']);
   });
 
+  it('refuses hundreds of thousands of lists side by side before it looks at each', async () => {
+    const answer = await send(body(`[${Array.from({ length: 200_000 }, () => '[]').join()}]`));
+    expect([answer.status, answer.body.errors[0].pointer]).toEqual([400, '']);
+    expect(answer.body.errors[0].detail).toContain('100000');
+  });
+
   it.each([['a million readings', 1_000_000 * reading.length], ['50 MB', 50 * 1024 * 1024]])('refuses %s before reading them', async (_name, size) => {
     const answer = await fetch(`${test.url}/v1/surveys`, {
       method: 'POST',
