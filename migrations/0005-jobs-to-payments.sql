@@ -158,7 +158,7 @@ CREATE TABLE invoice (
   END),
   CONSTRAINT ck_invoice__voided CHECK ((state = 'void') = (voided_at IS NOT NULL) AND (state = 'void') = (void_reason IS NOT NULL))
 );
-CREATE UNIQUE INDEX uq_invoice__once_a_job ON invoice (company_id, job_id, basis) WHERE state <> 'void';
+CREATE UNIQUE INDEX uq_invoice__job_id ON invoice (company_id, job_id, basis) WHERE state <> 'void';
 CREATE INDEX ix_invoice__job ON invoice (company_id, job_id, id);
 CREATE INDEX ix_invoice__state ON invoice (company_id, state, id);
 CALL make_tenant_table('invoice');

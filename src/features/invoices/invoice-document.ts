@@ -7,7 +7,8 @@ import type { DocumentCompany, DocumentCustomer, DocumentSite, DocumentSums } fr
 export interface InvoiceDocumentInput extends DocumentSums {
   readonly company: DocumentCompany;
   readonly customer: DocumentCustomer;
-  readonly site: DocumentSite;
+  /** null when the job names no place. */
+  readonly site: DocumentSite | null;
   readonly number: string;
   readonly jobNumber: string;
   readonly quoteNumber: string | null;
@@ -35,7 +36,7 @@ export function composeInvoiceDocument(input: InvoiceDocumentInput): DocumentMod
     heading: 'Invoice',
     reference: input.number,
     status: status(input, format),
-    parties: [customerParty('Billed to', input.customer), siteParty(input.site)],
+    parties: [customerParty('Billed to', input.customer), ...(input.site === null ? [] : [siteParty(input.site)])],
     facts: facts(input, format),
     subject: input.title,
     introduction: [],

@@ -1,0 +1,1 @@
+export { PaymentsModule } from './payments.module.js';
