@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { appendFile, chmod, readFile, stat, writeFile } from 'node:fs/promises';
+import { appendFile, chmod, mkdir, readFile, readdir, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { StartError } from '../../src/platform/config/start-error.js';
 import { startEmbeddedServer, type EmbeddedServer } from '../../src/platform/database/embedded/index.js';
@@ -47,6 +47,15 @@ describe('the embedded server', () => {
     expect(existsSync(join(folder, 'service.lock'))).toBe(false);
     const second = await start(folder);
     expect(await ask(second.url, 'SELECT answer FROM kept')).toEqual([42]);
+  });
+
+  it('makes the database anew after a first start that was cut off', async () => {
+    const fresh = await newDataFolder();
+    const left = join(fresh, 'postgres.unfinished-1');
+    await mkdir(left);
+    await writeFile(join(left, 'PG_VERSION'), '18\n');
+    expect(await ask((await start(fresh)).url, 'SELECT 1')).toEqual([1]);
+    expect((await readdir(fresh)).sort()).toEqual(['postgres', 'postgres.json', 'postgres.log', 'service.lock']);
   });
 
   it('runs the settings that the service relies on', async () => {

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { chmod, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { chmod, mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
 import { StartError } from '../../config/start-error.js';
 import { failureReason } from './failure-reason.js';
 import { mayEnter, type Identity } from './identity.js';
@@ -57,7 +57,7 @@ export async function noteCluster(dataDir: string, cluster: string): Promise<voi
   await writeFile(join(dataDir, noteName), `${JSON.stringify({ cluster, why }, null, 2)}\n`);
 }
 
-/** @throws StartError when the data folder can't be made; its own path is returned free of links and dots by the caller */
+/** @throws StartError when the data folder can't be made */
 export async function ensureDataFolder(dataDir: string, asRoot: boolean): Promise<void> {
   try {
     const made = await mkdir(dataDir, { recursive: true });
@@ -71,7 +71,14 @@ export async function ensureDataFolder(dataDir: string, asRoot: boolean): Promis
   }
 }
 
-/** Removes what an interrupted start left of a cluster that never came to be. */
+/** Stands between a cluster's name and a process number while it is made, since an `initdb` that was told to end goes on for a moment. */
+export const unfinishedMark = '.unfinished-';
+
+/** Removes what interrupted starts left of a cluster that never came to be. */
 export async function removeUnfinished(cluster: string): Promise<void> {
-  await rm(`${cluster}.unfinished`, { recursive: true, force: true });
+  const home = dirname(cluster);
+  const begin = `${basename(cluster)}${unfinishedMark}`;
+  for (const name of await readdir(home)) {
+    if (name.startsWith(begin)) await rm(join(home, name), { recursive: true, force: true });
+  }
 }

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { plainEnvironment, type Identity } from './identity.js';
 
 /**
- * Sees to it that the server does not outlive the service, however that ends: a small shell waits on a
+ * Sees to it that the server, or its making, does not outlive the service, however that ends: a small shell waits on a
  * pipe that the system closes when this process dies, by kill -9 or out of memory too, and then asks the
  * server for a fast shutdown.
  * @returns lets the shell go, for when the server has ended by itself

@@ -3,8 +3,9 @@ import { once } from 'node:events';
 import { chmod, chown, mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { StartError } from '../../config/start-error.js';
 import type { Binaries } from './binaries.js';
-import { removeUnfinished } from './cluster-place.js';
+import { removeUnfinished, unfinishedMark } from './cluster-place.js';
 import { failureReason } from './failure-reason.js';
+import { guard } from './guard.js';
 import { plainEnvironment, type Identity } from './identity.js';
 
 export const superuser = 'postgres';
@@ -24,7 +25,7 @@ export interface NewCluster {
  */
 export async function initialiseCluster(options: NewCluster): Promise<void> {
   const { cluster, identity } = options;
-  const unfinished = `${cluster}.unfinished`;
+  const unfinished = `${cluster}${unfinishedMark}${process.pid}`;
   const passwordFile = `${cluster}.password`;
   await removeUnfinished(cluster);
   try {
@@ -63,7 +64,7 @@ async function runInitdb(options: NewCluster, folder: string, passwordFile: stri
     '--data-checksums',
     ...(options.durable ? [] : ['--no-sync']),
   ];
-  // A session of its own: Ctrl-C must not cut it off behind our back.
+  // A session of its own: Ctrl-C must not cut it off behind our back; the guard ends it if we end.
   const child = spawn(options.binaries.initdb, flags, {
     ...options.identity,
     cwd: '/',
@@ -73,7 +74,9 @@ async function runInitdb(options: NewCluster, folder: string, passwordFile: stri
   });
   let words = '';
   child.stderr.setEncoding('utf8').on('data', (text: string) => (words += text));
+  const release = child.pid === undefined ? undefined : guard(child.pid, options.identity);
   const [code] = (await once(child, 'close')) as [number | null];
+  release?.();
   if (code === 0) return;
   throw new StartError(`The database can't be made in ${options.cluster}. PostgreSQL says:\n  ${telling(words)}`);
 }
