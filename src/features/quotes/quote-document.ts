@@ -5,8 +5,9 @@ import type { DocumentCompany, DocumentCustomer, DocumentSite, DocumentSums } fr
 /** What a quote document is composed from; everything is computed before and only put into words here. */
 export interface QuoteDocumentInput extends DocumentSums {
   readonly company: DocumentCompany;
-  readonly customer: DocumentCustomer;
-  readonly site: DocumentSite;
+  /** A price for work whose customer or place is not entered yet has none. */
+  readonly customer: DocumentCustomer | null;
+  readonly site: DocumentSite | null;
   readonly number: string;
   readonly revision: number;
   /** Dates without a time: "2027-03-01". */
@@ -31,7 +32,7 @@ export function composeQuoteDocument(input: QuoteDocumentInput): DocumentModel {
     heading: 'Quote',
     reference: `${input.number}, revision ${input.revision}`,
     status: `Valid until ${validUntil}`,
-    parties: [customerParty('Prepared for', input.customer), siteParty(input.site)],
+    parties: [...(input.customer ? [customerParty('Prepared for', input.customer)] : []), ...(input.site ? [siteParty(input.site)] : [])],
     facts: [
       { label: 'Issued', value: format.date(input.issuedOn) },
       { label: 'Valid until', value: validUntil },

@@ -58,7 +58,7 @@ export class QuotesRepository {
   async addRevision(actor: Actor, quoteId: string, values: RevisionValues, lines: readonly NewLine[]): Promise<void> {
     const id = uuidv7();
     await this.db.write(actor, (manager) =>
-      manager.insert(QuoteRevisionEntity, { ...values, companyId: actor.companyId, id, quoteId } as QueryDeepPartialEntity<QuoteRevisionEntity>),
+      manager.insert(QuoteRevisionEntity, { ...values, companyId: actor.companyId, id, quoteId }),
     );
     await this.addLines(actor, id, lines);
   }

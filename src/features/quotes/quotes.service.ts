@@ -1,7 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
+import { FileStore } from '../../platform/files/file-store.js';
 import type { ListQuery, Page } from '../../platform/http/lists.js';
 import { stateConflict } from '../../platform/http/problems.js';
+import { QuoteList, type QuoteRow } from './quote-list.js';
+import type { QuoteListQuery } from './quote-queries.dto.js';
 import type { QuoteLineEntity } from './quote-line.entity.js';
 import type { QuoteRevisionEntity } from './quote-revision.entity.js';
 import type { QuoteEntity } from './quote.entity.js';
@@ -17,7 +20,15 @@ export interface AcceptedQuote {
 /** Reads quotes. */
 @Injectable()
 export class QuotesService {
-  constructor(private readonly quotes: QuotesRepository) {}
+  constructor(
+    private readonly quotes: QuotesRepository,
+    private readonly pages: QuoteList,
+    private readonly files: FileStore,
+  ) {}
+
+  list(actor: Actor, query: QuoteListQuery): Promise<Page<QuoteRow>> {
+    return this.pages.page(actor, query);
+  }
 
   /** The quote with the revision, the current one unless told. @throws Problem 404 */
   async find(actor: Actor, id: string, revision?: number): Promise<QuoteSight> {
@@ -38,5 +49,18 @@ export class QuotesService {
     const sight = await this.find(actor, quoteId);
     if (sight.revision.state !== 'accepted') throw stateConflict(`The quote ${sight.quote.number} was not accepted.`);
     return sight;
+  }
+
+  /**
+   * The document of a revision, the current one unless told, byte for byte as it was issued.
+   * @returns the bytes and a file name without its ending
+   * @throws Problem 404, or 409 for a draft
+   */
+  async document(actor: Actor, id: string, revision?: number): Promise<{ bytes: Buffer; name: string }> {
+    const quote = await this.quotes.store.find(actor, id);
+    const row = await this.quotes.revision(actor, id, revision ?? quote.revision);
+    if (row.documentSha256 === null) throw stateConflict(`Revision ${row.revision} of the quote ${quote.number} is a draft and has no document. Issue it first.`);
+    const { bytes } = await this.files.get(actor, row.documentSha256);
+    return { bytes, name: `${quote.number}-${row.revision}` };
   }
 }

@@ -39,13 +39,15 @@ function common(options: RouteOptions, codes: readonly ProblemCode[]): MethodDec
 
 const ETAG_HEADER = { ETag: { description: 'The version of the resource; send it in If-Match to change it.', schema: { type: 'string' as const } } };
 
-/** `POST /things`: makes one, once. */
+/** `POST /things`, or `POST /things/{id}/parts`: makes one, once. */
 export function CreateRoute(view: Type, options: RouteOptions & { readonly path?: string }): MethodDecorator {
+  const path = options.path ?? '';
   return applyDecorators(
-    Post(options.path ?? ''),
-    common(options, [...WITH_BODY, 'id-taken']),
+    Post(path),
+    common(options, [...WITH_BODY, path.includes(':') ? 'not-found' : 'id-taken']),
+    IdParams(path),
     ApiResponse({ status: 201, description: 'Made.', type: view, headers: ETAG_HEADER }),
-    ApiResponse({ status: 200, description: 'The same id and body were sent before; this is what that made.', type: view, headers: ETAG_HEADER }),
+    ApiResponse({ status: 200, description: 'The same was sent before; this is what that made.', type: view, headers: ETAG_HEADER }),
   );
 }
 
