@@ -2,15 +2,19 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { CompaniesModule } from './features/companies/index.js';
 import { CustomersModule } from './features/customers/index.js';
 import { DemonstrationModule } from './features/demonstration/index.js';
+import { InvoicesModule } from './features/invoices/index.js';
 import { JobsModule } from './features/jobs/index.js';
 import { EquipmentModule } from './features/equipment/index.js';
 import { FeaturesModule } from './features/features/index.js';
 import { LaborRulesModule } from './features/labor-rules/index.js';
 import { PartsModule } from './features/catalog/index.js';
+import { PaymentsModule } from './features/payments/index.js';
 import { PeopleModule } from './features/people/index.js';
+import { QuotesModule } from './features/quotes/index.js';
 import { SessionsModule } from './features/sessions/index.js';
 import { SitesModule } from './features/sites/index.js';
 import { SurveysModule } from './features/surveys/index.js';
+import { TimeEntriesModule } from './features/time-entries/index.js';
 import { AuthModule } from './platform/auth/auth.module.js';
 import { ClockModule } from './platform/clock/clock.module.js';
 import { DatabaseModule } from './platform/database/database.module.js';
@@ -26,11 +30,15 @@ const SLICES = [
   CustomersModule,
   PartsModule,
   LaborRulesModule,
+  QuotesModule,
   SitesModule,
   FeaturesModule,
   EquipmentModule,
   SurveysModule,
   JobsModule,
+  TimeEntriesModule,
+  InvoicesModule,
+  PaymentsModule,
   DemonstrationModule,
 ];
 

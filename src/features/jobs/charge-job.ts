@@ -30,7 +30,7 @@ export class ChargeJob {
   withHours(actor: Actor, charge: { jobId: string; costCode: string; startedAt: Date }): Promise<JobEntity> {
     return this.db.write(actor, async () => {
       const job = await this.hold(actor, charge.jobId, FOR_HOURS, 'hours');
-      await this.requireCode(actor, charge);
+      await this.requireCode(actor, job, charge.costCode);
       const day = localDate(charge.startedAt, job.timeZone);
       if (job.state === 'under-way' && job.startedOn !== null && job.startedOn <= day) return job;
       return this.jobs.update(actor, job, { state: 'under-way', startedOn: day });
@@ -44,7 +44,7 @@ export class ChargeJob {
   withCost(actor: Actor, charge: { jobId: string; costCode: string }): Promise<JobEntity> {
     return this.db.write(actor, async () => {
       const job = await this.hold(actor, charge.jobId, FOR_COSTS, 'costs');
-      await this.requireCode(actor, charge);
+      await this.requireCode(actor, job, charge.costCode);
       return job;
     });
   }
@@ -68,8 +68,8 @@ export class ChargeJob {
     ]);
   }
 
-  private async requireCode(actor: Actor, { jobId, costCode }: { jobId: string; costCode: string }): Promise<void> {
-    const plan = (await this.jobs.plansOf(actor, [jobId])).get(jobId) ?? [];
+  private async requireCode(actor: Actor, job: JobEntity, costCode: string): Promise<void> {
+    const plan = (await this.jobs.plansOf(actor, [job.id])).get(job.id) ?? [];
     requireCostCode(plan.map((work) => work.costCode), costCode);
   }
 }

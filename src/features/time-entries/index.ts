@@ -1,0 +1,3 @@
+export { TimeEntriesModule } from './time-entries.module.js';
+export { TimeEntriesService } from './time-entries.service.js';
+export type { LaborOnCostCode } from './time-entries.repository.js';

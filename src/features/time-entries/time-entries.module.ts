@@ -1,0 +1,20 @@
+import { Module } from '@nestjs/common';
+import { TypeOrmModule } from '@nestjs/typeorm';
+import { CompaniesModule } from '../companies/index.js';
+import { JobsModule } from '../jobs/index.js';
+import { PeopleModule } from '../people/index.js';
+import { CorrectTime } from './correct-time.js';
+import { LogTime } from './log-time.js';
+import { PaidPeople } from './paid-people.js';
+import { TimeEntriesController } from './time-entries.controller.js';
+import { TimeEntriesRepository } from './time-entries.repository.js';
+import { TimeEntriesService } from './time-entries.service.js';
+import { TimeEntryEntity } from './time-entry.entity.js';
+
+@Module({
+  imports: [TypeOrmModule.forFeature([TimeEntryEntity]), CompaniesModule, PeopleModule, JobsModule],
+  controllers: [TimeEntriesController],
+  providers: [TimeEntriesRepository, TimeEntriesService, PaidPeople, LogTime, CorrectTime],
+  exports: [TimeEntriesService],
+})
+export class TimeEntriesModule {}
