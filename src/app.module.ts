@@ -1,5 +1,6 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { CompaniesModule } from './features/companies/index.js';
+import { CostsModule } from './features/costs/index.js';
 import { CustomersModule } from './features/customers/index.js';
 import { DemonstrationModule } from './features/demonstration/index.js';
 import { InvoicesModule } from './features/invoices/index.js';
@@ -10,6 +11,7 @@ import { LaborRulesModule } from './features/labor-rules/index.js';
 import { PartsModule } from './features/catalog/index.js';
 import { PaymentsModule } from './features/payments/index.js';
 import { PeopleModule } from './features/people/index.js';
+import { ProfitabilityModule } from './features/profitability/index.js';
 import { QuotesModule } from './features/quotes/index.js';
 import { SessionsModule } from './features/sessions/index.js';
 import { SitesModule } from './features/sites/index.js';
@@ -37,8 +39,10 @@ const SLICES = [
   SurveysModule,
   JobsModule,
   TimeEntriesModule,
+  CostsModule,
   InvoicesModule,
   PaymentsModule,
+  ProfitabilityModule,
   DemonstrationModule,
 ];
 

@@ -12,6 +12,6 @@ import { JobsService } from './jobs.service.js';
   imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity])],
   controllers: [JobsController],
   providers: [JobsRepository, JobsService, ChargeJob, ChangeJobState],
-  exports: [JobsService, ChargeJob],
+  exports: [JobsService, ChargeJob, ChangeJobState],
 })
 export class JobsModule {}

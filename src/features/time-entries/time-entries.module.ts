@@ -15,6 +15,6 @@ import { TimeEntryEntity } from './time-entry.entity.js';
   imports: [TypeOrmModule.forFeature([TimeEntryEntity]), CompaniesModule, PeopleModule, JobsModule],
   controllers: [TimeEntriesController],
   providers: [TimeEntriesRepository, TimeEntriesService, PaidPeople, LogTime, CorrectTime],
-  exports: [TimeEntriesService],
+  exports: [TimeEntriesService, LogTime],
 })
 export class TimeEntriesModule {}

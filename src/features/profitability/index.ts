@@ -1,0 +1,1 @@
+export { ProfitabilityModule } from './profitability.module.js';

@@ -1,0 +1,58 @@
+import { Injectable } from '@nestjs/common';
+import { type Decimal, sumDecimals } from '../../domain/decimal.js';
+import { roundMoney } from '../../domain/money/index.js';
+import { compareHours, type HoursComparison, margin, marginPercent } from '../../domain/statistics/index.js';
+import type { Actor } from '../../platform/auth/actor.js';
+import { CostsService, type SpentByKind } from '../costs/index.js';
+import { InvoicesService } from '../invoices/index.js';
+import { JobsService } from '../jobs/index.js';
+import { TimeEntriesService } from '../time-entries/index.js';
+
+/** Amounts are in `currency` and whole minor units, except the percentage, which is not rounded. */
+export interface Profitability {
+  readonly currency: string;
+  readonly contract: Decimal;
+  readonly invoiced: Decimal;
+  readonly received: Decimal;
+  readonly labor: Decimal;
+  readonly spent: SpentByKind;
+  readonly cost: Decimal;
+  readonly margin: Decimal;
+  readonly marginPercent: Decimal | null;
+  readonly hours: HoursComparison;
+}
+
+/** Puts together what the other slices know of a job: five statements, however many hours and bills it has. */
+@Injectable()
+export class ProfitabilityService {
+  constructor(
+    private readonly jobs: JobsService,
+    private readonly entries: TimeEntriesService,
+    private readonly costs: CostsService,
+    private readonly invoices: InvoicesService,
+  ) {}
+
+  /** @throws Problem 404 */
+  async ofJob(actor: Actor, jobId: string): Promise<Profitability> {
+    const job = await this.jobs.find(actor, jobId);
+    const plan = await this.jobs.planOf(actor, jobId);
+    const done = await this.entries.laborOfJob(actor, jobId);
+    const spent = await this.costs.spentOnJob(actor, jobId);
+    const { invoicedNet, received } = await this.invoices.figuresOfJob(actor, jobId);
+    // Rounded once, on the sum: a cent lost on each of many short entries would hide what the job cost.
+    const labor = roundMoney(sumDecimals(done.map((code) => code.cost)), job.currency);
+    const cost = sumDecimals([labor, ...Object.values(spent)]);
+    return {
+      currency: job.currency,
+      contract: job.contractTotal,
+      invoiced: invoicedNet,
+      received,
+      labor,
+      spent,
+      cost,
+      margin: margin(job.contractTotal, cost),
+      marginPercent: marginPercent(job.contractTotal, cost),
+      hours: compareHours(plan.filter((work) => work.hours.gt(0)), done),
+    };
+  }
+}
