@@ -3,7 +3,7 @@ import type { Actor } from '../../platform/auth/actor.js';
 import { databaseFailure } from '../../platform/database/database-errors.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import { Problem } from '../../platform/http/problem.js';
-import { noSuchReference, notPossible, stateConflict } from '../../platform/http/problems.js';
+import { noSuchReference, stateConflict } from '../../platform/http/problems.js';
 import type { Made } from '../../platform/resources/resource-store.js';
 import { type JobEntity, JobsService } from '../jobs/index.js';
 import { QuotesService } from '../quotes/index.js';
@@ -41,9 +41,7 @@ export class DraftInvoice {
     await this.requireNotBilled(actor, body);
     if (job.state === 'cancelled') throw stateConflict(`Job ${job.number} is cancelled; there is nothing to bill.`, [{ pointer: '/jobId', detail: 'is a cancelled job' }]);
     const accepted = await this.quotes.findAccepted(actor, job.quoteId);
-    const values = billedAs(job, accepted.revision);
-    if (values.grossTotal.lt(0)) throw notPossible('The accepted quote comes to less than nothing. An invoice asks for money; pay the customer outside of it.', [{ pointer: '/jobId', detail: 'is a job whose total is below zero' }]);
-    const made = await this.invoices.store.create(actor, body, { ...values, basis: body.basis, state: 'draft' });
+    const made = await this.invoices.store.create(actor, body, { ...billedAs(job, accepted.revision), basis: body.basis, state: 'draft' });
     if (made.created) await this.invoices.addLines(actor, made.row.id, accepted.lines.map(lineBilledAs));
     return made;
   }

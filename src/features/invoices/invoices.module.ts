@@ -21,6 +21,6 @@ import { VoidInvoice } from './void-invoice.js';
   imports: [TypeOrmModule.forFeature([InvoiceEntity, InvoiceLineEntity]), CompaniesModule, CustomersModule, SitesModule, FeaturesModule, QuotesModule, JobsModule],
   controllers: [InvoicesController],
   providers: [InvoicesRepository, InvoiceBalance, InvoiceRecipient, DraftInvoice, IssueInvoice, VoidInvoice, InvoicesService],
-  exports: [InvoicesService],
+  exports: [InvoicesService, DraftInvoice, IssueInvoice],
 })
 export class InvoicesModule {}

@@ -1,1 +1,3 @@
 export { PaymentsModule } from './payments.module.js';
+export { PaymentsService } from './payments.service.js';
+export type { PaymentBody } from './payments.dto.js';

@@ -5,5 +5,5 @@ import { PaymentEntity } from './payment.entity.js';
 import { PaymentsController } from './payments.controller.js';
 import { PaymentsService } from './payments.service.js';
 
-@Module({ imports: [TypeOrmModule.forFeature([PaymentEntity]), InvoicesModule], controllers: [PaymentsController], providers: [PaymentsService] })
+@Module({ imports: [TypeOrmModule.forFeature([PaymentEntity]), InvoicesModule], controllers: [PaymentsController], providers: [PaymentsService], exports: [PaymentsService] })
 export class PaymentsModule {}
