@@ -10,17 +10,18 @@ export class LaborRulesFor {
   constructor(private readonly rules: LaborRulesService) {}
 
   /**
-   * One rule an item, in their order; two queries however many items.
+   * The items in their order, each with its rule; two queries however many items.
    * @param asOf YYYY-MM-DD, the day whose rules apply
    * @throws Problem 422 when a rule is not there, or is of another cost code
    */
-  async find(actor: Actor, items: readonly AskedLabor[], asOf: string): Promise<LaborRuleEntity[]> {
+  async find(actor: Actor, items: readonly AskedLabor[], asOf: string): Promise<{ item: AskedLabor; rule: LaborRuleEntity }[]> {
     const named = await this.rules.findMany(actor, items.flatMap(({ ruleId }) => ruleId?.toLowerCase() ?? []));
     const inForce = await this.rules.inForce(actor, items.flatMap(({ ruleId, costCode }) => (ruleId ? [] : [costCode])), asOf);
-    return items.map(({ ruleId, costCode }, index) => {
+    return items.map((item, index) => {
+      const { ruleId, costCode } = item;
       const rule = ruleId ? named.get(ruleId.toLowerCase()) : inForce.get(costCode);
       if (rule === undefined) throw ruleId ? noSuchReference(`/labor/${index}/ruleId`, 'labor rule') : noRule(costCode, asOf, index);
-      if (rule.costCode === costCode) return rule;
+      if (rule.costCode === costCode) return { item, rule };
       // Hours planned for one cost code by another one's rule would spoil the comparison with the hours worked.
       throw notPossible(`The rule ${rule.name} is for ${rule.costCode}, not for ${costCode}.`, [{ pointer: `/labor/${index}/ruleId`, detail: `is a rule for ${rule.costCode}; name one for ${costCode}, or leave it out` }]);
     });

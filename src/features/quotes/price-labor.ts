@@ -1,6 +1,6 @@
 import { decimal, Decimal } from '../../domain/decimal.js';
 import { laborLine, type LaborQuantity } from '../../domain/pricing/index.js';
-import { takeoffSiUnit, takeoffValue, type Takeoff } from '../../domain/trade/index.js';
+import { takeoffSiUnit, takeoffValue, type Takeoff, type TakeoffQuantityName } from '../../domain/trade/index.js';
 import type { Working } from '../../domain/working.js';
 import { atPointer, invalidInput, notPossible } from '../../platform/http/problems.js';
 import type { CompanyEntity } from '../companies/index.js';
@@ -21,7 +21,7 @@ export interface SurveyTakeoff {
  *   the rule does not take or that can't be priced
  */
 export function priceLabor(item: AskedLabor, rule: LaborRuleEntity, measured: SurveyTakeoff | null, company: CompanyEntity, pointer: string): NewLine {
-  const { quantity, takeoff } = rule.quantity === 'count' ? counted(item) : takenOff(item, rule, measured, pointer);
+  const { quantity, takeoff } = rule.quantity === 'count' ? counted(item) : takenOff(item, rule.name, rule.quantity, measured, pointer);
   const line = atPointer(pointer, () =>
     laborLine({
       quantity,
@@ -59,9 +59,7 @@ function counted({ quantity }: AskedLabor): Counted {
   return { quantity: { name: 'count', value: Number(quantity ?? '1'), unit: 'each', source: 'the quote' }, takeoff: null };
 }
 
-function takenOff(item: AskedLabor, rule: LaborRuleEntity, measured: SurveyTakeoff | null, pointer: string): Counted {
-  const { name, quantity } = rule;
-  if (quantity === 'count') return counted(item);
+function takenOff(item: AskedLabor, name: string, quantity: TakeoffQuantityName, measured: SurveyTakeoff | null, pointer: string): Counted {
   if (item.quantity !== null && item.quantity !== undefined) {
     throw invalidInput([{ pointer: `${pointer}/quantity`, detail: `must be left out: the rule ${name} takes its ${quantity} from the survey` }]);
   }

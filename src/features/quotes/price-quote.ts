@@ -40,12 +40,11 @@ export class PriceQuote {
     const company = await this.companies.current(actor);
     const { survey, ...place } = await this.places.of(actor, asked);
     const rulesAsOf = survey?.surveyedOn ?? madeOn;
-    const labor = asked.labor ?? [];
-    const rules = await this.rules.find(actor, labor, rulesAsOf);
+    const labor = await this.rules.find(actor, asked.labor ?? [], rulesAsOf);
     const parts = await this.partsOf(actor, asked.parts ?? []);
     const measured = survey && { survey, takeoff: this.surveys.takeoff(survey) };
     const lines = [
-      ...rules.flatMap((rule, i) => (labor[i] ? [priceLabor(labor[i], rule, measured, company, `/labor/${i}`)] : [])),
+      ...labor.map(({ item, rule }, i) => priceLabor(item, rule, measured, company, `/labor/${i}`)),
       ...parts.map(({ item, part }, i) => pricePart(item, part, company, `/parts/${i}`)),
       ...(asked.other ?? []).map((item, i) => priceOther(item, company, `/other/${i}`)),
     ];
