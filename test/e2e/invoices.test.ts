@@ -2,6 +2,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { InvoicesService } from '../../src/features/invoices/index.js';
 import { readPdf } from '../documents/read-pdf.js';
 import { acceptSimpleWork, acceptWorkedExample } from '../support/accepted-work.js';
+import { statementsDuring } from '../support/count-statements.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { actorOf } from '../support/test-job.js';
@@ -105,6 +106,13 @@ describe('invoices', () => {
     expect(byJob.body.items.map((item: { id: string }) => item.id)).toEqual([id]);
     expect(byJob.body.items[0].lines).toBeUndefined();
     expect((await company.estimator.get(`/v1/invoices?jobId=${jobId}&state=paid`)).body.items).toEqual([]);
+  });
+
+  it('lists many with as few statements as one', async () => {
+    await Promise.all([await draft(), await draft()].map((id) => issue(id).expect(200)));
+    const ofInvoices = async (path: string) => (await statementsDuring(test, () => company.owner.get(path).expect(200))).filter((sql) => sql.includes('invoice'));
+    expect(await ofInvoices('/v1/invoices?limit=1')).toHaveLength(1);
+    expect(await ofInvoices('/v1/invoices?limit=200')).toHaveLength(1);
   });
 
   it('has its version as ETag, and answers 304 to who has it', async () => {
