@@ -22,13 +22,13 @@ export async function benchLists(): Promise<Measurement[]> {
   try {
     const database = await provision(server.url);
     const world = await makeWorld(database);
-    const bare = await serve('bare-server.ts', { serviceUrl: database.serviceUrl, world }, children);
-    const ours = await serve('service-server.ts', { database }, children);
+    const bare = await serve('bare-server.mjs', { serviceUrl: database.serviceUrl, world }, children);
+    const ours = await serve('service-server.mjs', { database }, children);
     const results = [await idleMemory(children[1])];
     for (const route of world.routes) results.push(await compare(route, world, ours, bare));
     return results;
   } finally {
-    for (const child of children) child.kill('SIGKILL');
+    for (const child of children) child.disconnect();
     await server.stop();
     await rm(folder, { recursive: true, force: true });
   }
@@ -64,7 +64,7 @@ async function idleMemory(service: ChildProcess | undefined): Promise<Measuremen
 }
 
 async function serve(file: string, input: object, children: ChildProcess[]): Promise<string> {
-  const child = fork(fileURLToPath(new URL(file, import.meta.url)), { env: { ...process.env, BENCH_INPUT: JSON.stringify(input) }, execArgv: ['--import', fileURLToPath(new URL('../../scripts/lib/typescript.mjs', import.meta.url))] });
+  const child = fork(fileURLToPath(new URL(file, import.meta.url)), { env: { ...process.env, BENCH_INPUT: JSON.stringify(input) }, execArgv: process.env['BENCH_PROFILE'] === undefined ? [] : ['--cpu-prof', '--cpu-prof-dir=' + process.env['BENCH_PROFILE']] });
   children.push(child);
   return new Promise((resolve, reject) => {
     child.once('message', (message) => resolve((message as { url: string }).url));

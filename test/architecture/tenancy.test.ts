@@ -70,8 +70,8 @@ describe('tenant tables', () => {
 
   it('name every constraint and index after its table', async () => {
     const rows = await query<{ name: string }>(
-      `SELECT conname AS name FROM pg_constraint WHERE conrelid = ANY ($1::oid[]) AND contype IN ('p', 'u', 'f', 'c', 'x') AND conname !~ '^(pk|uq|fk|ck|ex)_[a-z_]+$'
-       UNION ALL SELECT indexrelid::regclass::text FROM pg_index WHERE indrelid = ANY ($1::oid[]) AND indexrelid::regclass::text !~ '^(pk|uq|ix|ex)_[a-z_]+$'`,
+      `SELECT conname AS name FROM pg_constraint WHERE conrelid = ANY ($1::oid[]) AND contype IN ('p', 'u', 'f', 'c', 'x') AND conname !~ '^(pk|uq|fk|ck|ex)_[a-z0-9_]+$'
+       UNION ALL SELECT indexrelid::regclass::text FROM pg_index WHERE indrelid = ANY ($1::oid[]) AND indexrelid::regclass::text !~ '^(pk|uq|ix|ex)_[a-z0-9_]+$'`,
       [tables.map((table) => table.oid)],
     );
     expect(rows.map((row) => row.name)).toEqual([]);

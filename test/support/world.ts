@@ -1,0 +1,76 @@
+import { v7 as uuidv7 } from 'uuid';
+import type { Client, TestCompany } from './test-company.js';
+
+/** One of everything that a company can have, by the name of its path: `customers`, `quotes`, … */
+export type World = Readonly<Record<string, string>>;
+
+type Bodies = Readonly<Record<string, object>>;
+
+/** A good body for every route that makes or does something, by its path; ids are those of the world given. */
+export function bodiesFor(world: World): Bodies {
+  const id = (name: string): string => world[name] ?? uuidv7();
+  const money = (amount: string): object => ({ amount, currency: 'USD' });
+  return {
+    '/v1/people': { name: 'New Person', email: `new-${uuidv7()}@fernhollow.example`, role: 'crew', hourlyWage: '21.77', burdenPercent: '20' },
+    '/v1/people/{id}/password': { password: 'a sentence that nobody else has' },
+    '/v1/customers': { name: 'Marta Ellingsworth' },
+    '/v1/sites': { customerId: id('customers'), address: '4 Osier Court', timeZone: 'America/Detroit' },
+    '/v1/features': { siteId: id('sites'), kind: 'pond', name: 'Lower pond' },
+    '/v1/equipment': { featureId: id('features'), kind: 'pump', make: 'Invented', model: 'P 40' },
+    '/v1/surveys': {
+      featureId: id('features'),
+      surveyedOn: '2026-05-04',
+      outline: { shape: 'ellipse', length: { value: 24, unit: 'ft' }, width: { value: 16, unit: 'ft' } },
+      probes: { unit: 'in', readings: [{ toSediment: 18, toBottom: 27 }, { toSediment: 20, toBottom: 30 }, { toSediment: 22, toBottom: 30 }, { toSediment: 16, toBottom: 25 }] },
+      accessFactor: '1.15',
+    },
+    '/v1/labor-rules': { costCode: 'cleanout', name: 'Clean-out by hand', quantity: 'sedimentVolume', unit: 'yd3', setupHours: '3', hoursPerUnit: '1.75', minimumHours: '6', effectiveFrom: '2026-01-01' },
+    '/v1/parts': { sku: `PUMP-${uuidv7()}`, name: 'Pump', unit: 'each', unitCost: money('412.35'), markupPercent: '35', packSize: '1', taxCategory: 'materials' },
+    '/v1/quotes': {
+      surveyId: id('surveys'),
+      title: 'Bring the lower pond back',
+      labor: [{ costCode: 'cleanout', ruleId: id('labor-rules') }],
+      parts: [{ partId: id('parts'), quantity: '1', costCode: 'filtration' }],
+      other: [{ description: 'Skip hire', quantity: '1', unitPrice: money('300.00'), unitCost: money('240.00'), taxCategory: null, costCode: 'hauling' }],
+    },
+    '/v1/quotes/{id}/issue': {},
+    '/v1/quotes/{id}/revisions': {},
+    '/v1/quotes/{id}/acceptance': { acceptedBy: 'Marta Ellingsworth', acceptedOn: new Date().toISOString().slice(0, 10) },
+    '/v1/jobs/{id}/start': {},
+    '/v1/jobs/{id}/finish': {},
+    '/v1/jobs/{id}/reopen': {},
+    '/v1/jobs/{id}/cancel': { reason: 'The customer sold the house.' },
+    '/v1/time-entries': { jobId: id('jobs'), personId: id('people'), costCode: 'cleanout', startedAt: '2026-05-11T08:00:00-04:00', endedAt: '2026-05-11T12:00:00-04:00', unpaidBreakMinutes: 15 },
+    '/v1/time-entries/{id}/void': { reason: 'Entered twice.' },
+    '/v1/costs': { jobId: id('jobs'), costCode: 'hauling', kind: 'disposal', description: 'Tipping fee', amount: money('187.31'), incurredOn: '2026-05-11' },
+    '/v1/costs/{id}/void': { reason: 'Wrong job.' },
+    '/v1/invoices': { jobId: id('jobs'), basis: 'final' },
+    '/v1/invoices/{id}/issue': {},
+    '/v1/invoices/{id}/void': { reason: 'Wrong address.' },
+    '/v1/payments': { invoiceId: id('invoices'), amount: money('100.00'), receivedOn: '2026-06-01', method: 'check' },
+    '/v1/payments/{id}/void': { reason: 'The check bounced.' },
+  };
+}
+
+/** Makes one of everything through the API, as the owner: the quote accepted, the invoice issued and part-paid. */
+export async function makeWorld({ owner, crew }: Pick<TestCompany, 'owner' | 'crew'>): Promise<World> {
+  const world: Record<string, string> = { people: crew.personId };
+  const make = async (path: string): Promise<void> => {
+    const answer = await send(owner, path, bodiesFor(world)[path] ?? {});
+    world[path.replace('/v1/', '')] = (answer as { id: string }).id;
+  };
+  for (const path of ['/v1/customers', '/v1/sites', '/v1/features', '/v1/equipment', '/v1/surveys', '/v1/labor-rules', '/v1/parts', '/v1/quotes']) await make(path);
+  await send(owner, `/v1/quotes/${world['quotes']}/issue`, {});
+  const accepted = (await send(owner, `/v1/quotes/${world['quotes']}/acceptance`, bodiesFor(world)['/v1/quotes/{id}/acceptance'] ?? {})) as { jobId: string };
+  world['jobs'] = accepted.jobId;
+  for (const path of ['/v1/time-entries', '/v1/costs', '/v1/invoices']) await make(path);
+  await send(owner, `/v1/invoices/${world['invoices']}/issue`, {});
+  await make('/v1/payments');
+  return world;
+}
+
+async function send(client: Client, path: string, body: object): Promise<unknown> {
+  const answer = await client.post(path, body);
+  if (answer.status >= 300) throw new Error(`POST ${path}: ${answer.text}`);
+  return answer.body as unknown;
+}
