@@ -20,6 +20,12 @@ export class CompaniesService {
     return row;
   }
 
+  /** Whether this database serves any company at all; row-level security would hide the others. */
+  async anyThere(actor: Pick<Actor, 'companyId'>): Promise<boolean> {
+    const [row] = await this.db.read(actor, (manager) => manager.query<{ there: boolean }[]>('SELECT any_company() AS there'));
+    return row?.there === true;
+  }
+
   /** Makes a company; only the command line and the demonstration do. */
   async create(body: CompanyBody, id: string = uuidv7()): Promise<Actor> {
     requireCategories(body);

@@ -1,2 +1,7 @@
 export { QuotesModule } from './quotes.module.js';
 export { type AcceptedQuote, QuotesService } from './quotes.service.js';
+export { AcceptQuote } from './accept-quote.js';
+export { CreateQuote } from './create-quote.js';
+export { IssueQuote } from './issue-quote.js';
+export { ReviseQuote } from './revise-quote.js';
+export type { QuoteBody } from './quotes.dto.js';

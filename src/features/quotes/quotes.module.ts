@@ -33,6 +33,6 @@ import { ReviseQuote } from './revise-quote.js';
   ],
   controllers: [QuotesController, QuoteRevisionsController],
   providers: [QuotesRepository, QuoteList, QuotesService, QuotePlaces, LaborRulesFor, PriceQuote, PrintQuote, CreateQuote, ChangeQuote, IssueQuote, ReviseQuote, AcceptQuote],
-  exports: [QuotesService],
+  exports: [QuotesService, CreateQuote, IssueQuote, ReviseQuote, AcceptQuote],
 })
 export class QuotesModule {}

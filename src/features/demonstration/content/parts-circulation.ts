@@ -1,0 +1,35 @@
+import { counted, sold } from './part.js';
+
+/** What moves and cleans the water. */
+export const CIRCULATION = [
+  ...counted([
+    ['PMP-1500', 'Circulation pump, 1,500 gph at 5 ft', '214.60', '35'],
+    ['PMP-3000', 'Circulation pump, 3,000 gph at 8 ft', '412.35', '35'],
+    ['PMP-4500', 'Circulation pump, 4,500 gph at 9 ft', '538.20', '35'],
+    ['PMP-6000', 'Circulation pump, 6,000 gph at 11 ft', '689.90', '35'],
+    ['SKM-16', 'Skimmer with filter pad, 16 in weir', '298.00', '35'],
+    ['SKM-24', 'Skimmer with filter pad, 24 in weir', '467.50', '35'],
+    ['PAD-16', 'Filter pad for 16 in skimmer', '21.40', '60'],
+    ['PAD-24', 'Filter pad for 24 in skimmer', '28.90', '60'],
+    ['NET-16', 'Skimmer net, 16 in', '18.25', '60'],
+    ['BIO-40', 'Biological filter, to 4,000 gal', '362.00', '35'],
+    ['BIO-80', 'Biological filter, to 8,000 gal', '584.00', '35'],
+    ['WFL-24', 'Waterfall spillway box, 24 in lip', '341.75', '35'],
+    ['AER-40', 'Aerator with two diffusers, 40 L/min of air', '236.40', '35'],
+    ['AER-60', 'Aerator with two diffusers, 60 L/min of air', '318.00', '35'],
+    ['DIF-09', 'Air diffuser, 9 in', '32.60', '50'],
+    ['DSR-01', 'Automatic doser', '189.00', '40'],
+    ['DSR-REF', 'Doser refill, 64 fl oz', '24.80', '60'],
+    ['VLV-CHK-2', 'Check valve, 2 in', '27.35', '50'],
+    ['VLV-BALL-2', 'Ball valve, 2 in', '16.90', '50'],
+    ['ELB-2', 'Elbow, 90 degrees, 2 in', '2.15', '60'],
+    ['TEE-2', 'Tee, 2 in', '2.90', '60'],
+    ['UNI-2', 'Union, 2 in', '8.75', '60'],
+    ['CPL-2', 'Coupling, 2 in', '1.20', '60'],
+    ['BKH-2', 'Bulkhead fitting, 2 in', '14.60', '50'],
+  ]),
+  ...sold([['PIP-FLEX-2', 'Flexible pipe, 2 in', '2.38', '45']], 'ft', '25'),
+  ...sold([['PIP-RIGID-2', 'Rigid pipe, 2 in, in 10 ft lengths', '1.46', '45']], 'ft', '10'),
+  ...sold([['HOS-AIR', 'Weighted air hose, 3/8 in', '0.92', '60']], 'ft', '50'),
+  ...sold([['MED-BIO', 'Filter media', '58.00', '40']], 'ft3', '1'),
+];
