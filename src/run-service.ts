@@ -1,18 +1,14 @@
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
-import { createApp } from './create-app.js';
-import { Demonstration } from './features/demonstration/index.js';
 import { type Config, readConfig } from './platform/config/config.js';
 import { StartError } from './platform/config/start-error.js';
 import { type EmbeddedServer, startEmbeddedServer } from './platform/database/embedded/index.js';
-import { provision } from './platform/database/provision.js';
-import { Draining } from './platform/http/draining.js';
-import { serveReference } from './platform/http/reference.js';
 
 /** A request may take this long to finish after the service was told to stop. */
 const LONGEST_STOP_MS = 20_000;
 
 interface Running {
   app?: NestFastifyApplication;
+  draining?: { begin(): void };
   server?: EmbeddedServer;
 }
 
@@ -46,19 +42,24 @@ export async function runService(): Promise<void> {
 
 async function start(running: Running): Promise<void> {
   const config = readConfig(process.env, process.cwd());
-  let ownerUrl = config.databaseUrl;
-  if (ownerUrl === null) {
-    running.server = await startEmbeddedServer({ dataDir: config.dataDir, log: say });
-    ownerUrl = running.server.url;
-  }
+  const [ownerUrl, application] = await Promise.all([openDatabase(config, running), import('./application.js')]);
+  const { createApp, Demonstration, Draining, provision, serveReference } = application;
   const provisioned = await provision(ownerUrl);
   if (provisioned.migrated.length > 0) say(`Database brought up to date: ${provisioned.migrated.length} migration(s).`);
   const app = await createApp(provisioned, config.logLevel);
   running.app = app;
+  running.draining = app.get(Draining);
   serveReference(app);
   const seeded = await app.get(Demonstration).seedWhenEmpty(config.demoPassword, say);
   const address = await listen(app, config);
   say(greeting(address, config, seeded));
+}
+
+/** The owner's address of the database; without one in the settings, that of a server of our own, once it answers. */
+async function openDatabase(config: Config, running: Running): Promise<string> {
+  if (config.databaseUrl !== null) return config.databaseUrl;
+  running.server = await startEmbeddedServer({ dataDir: config.dataDir, log: say });
+  return running.server.url;
 }
 
 async function listen(app: NestFastifyApplication, { port, host }: Config): Promise<string> {
@@ -88,7 +89,7 @@ function greeting(address: string, config: Config, seeded: { email: string; role
 }
 
 async function stopAll(running: Running): Promise<void> {
-  running.app?.get(Draining).begin();
+  running.draining?.begin();
   await running.app?.close().catch((error: unknown) => console.error(error));
   await running.server?.stop().catch((error: unknown) => console.error(error));
 }
