@@ -17,4 +17,4 @@ COPY migrations ./migrations
 USER node
 EXPOSE 3000
 HEALTHCHECK --interval=10s --timeout=3s --start-period=20s CMD ["node", "-e", "fetch('http://127.0.0.1:3000/health/ready').then((r) => process.exit(r.ok ? 0 : 1), () => process.exit(1))"]
-CMD ["node", "dist/main.js"]
+CMD ["node", "--max-semi-space-size=8", "dist/main.js"]

@@ -11,8 +11,15 @@ import { makeWorld, type World } from './world.js';
 
 const CONNECTIONS = 20;
 const SECONDS = 3;
+/** Both are compiled while they run; on a small machine that takes its time. */
+const WARM_UP_SECONDS = 5;
 const ROUNDS = 3;
 const LIST_TARGET = 0.4;
+
+/** The same flags as `npm start`. */
+const NODE_FLAGS = ['--max-semi-space-size=8'];
+/** BENCH_PROFILE names a folder for CPU profiles of both servers. */
+const PROFILE = process.env['BENCH_PROFILE'] === undefined ? [] : ['--cpu-prof', `--cpu-prof-dir=${process.env['BENCH_PROFILE']}`];
 
 /** Reads through the API beside a bare node:http + pg handler doing the same SQL, in turn, in the same run. */
 export async function benchLists(): Promise<Measurement[]> {
@@ -36,8 +43,8 @@ export async function benchLists(): Promise<Measurement[]> {
 
 async function compare(route: World['routes'][number], world: World, ours: string, bare: string): Promise<Measurement> {
   const [mine, other]: [number[], number[]] = [[], []];
-  await load(ours, route.path, world.token, 1);
-  await load(bare, route.path, world.token, 1);
+  await load(ours, route.path, world.token, WARM_UP_SECONDS);
+  await load(bare, route.path, world.token, WARM_UP_SECONDS);
   for (let round = 0; round < ROUNDS; round++) {
     mine.push(await load(ours, route.path, world.token, SECONDS));
     other.push(await load(bare, route.path, world.token, SECONDS));
@@ -64,7 +71,7 @@ async function idleMemory(service: ChildProcess | undefined): Promise<Measuremen
 }
 
 async function serve(file: string, input: object, children: ChildProcess[]): Promise<string> {
-  const child = fork(fileURLToPath(new URL(file, import.meta.url)), { env: { ...process.env, BENCH_INPUT: JSON.stringify(input) }, execArgv: process.env['BENCH_PROFILE'] === undefined ? [] : ['--cpu-prof', '--cpu-prof-dir=' + process.env['BENCH_PROFILE']] });
+  const child = fork(fileURLToPath(new URL(file, import.meta.url)), { env: { ...process.env, BENCH_INPUT: JSON.stringify(input) }, execArgv: [...NODE_FLAGS, ...PROFILE] });
   children.push(child);
   return new Promise((resolve, reject) => {
     child.once('message', (message) => resolve((message as { url: string }).url));

@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
 import { Clock } from '../../platform/clock/clock.js';
+import { entityPage } from '../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
-import { type ListQuery, type Page, pageOf } from '../../platform/http/lists.js';
+import type { ListQuery, Page } from '../../platform/http/lists.js';
 import { PartCostEntity } from './part-cost.entity.js';
 import type { PartEntity } from './part.entity.js';
 
@@ -23,10 +24,6 @@ export class PartCostsRepository {
 
   /** Newest first. */
   async list(actor: Actor, partId: string, query: ListQuery): Promise<Page<PartCostEntity>> {
-    return this.db.read(actor, async (manager) => {
-      const select = manager.createQueryBuilder(PartCostEntity, 'c').where('c.companyId = :companyId AND c.partId = :partId', { companyId: actor.companyId, partId });
-      if (query.after !== null) select.andWhere('c.id < :after', { after: query.after });
-      return pageOf(await select.orderBy('c.id', 'DESC').limit(query.limit + 1).getMany(), query.limit);
-    });
+    return this.db.read(actor, (manager) => entityPage(manager, PartCostEntity, query, { companyId: actor.companyId, partId }));
   }
 }

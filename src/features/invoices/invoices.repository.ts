@@ -3,6 +3,7 @@ import type { QueryDeepPartialEntity } from 'typeorm';
 import { v7 as uuidv7 } from 'uuid';
 import { Decimal } from '../../domain/decimal.js';
 import type { Actor } from '../../platform/auth/actor.js';
+import { entityRows } from '../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import type { ResourceEntity } from '../../platform/resources/resource-entity.js';
 import { ResourceStore } from '../../platform/resources/resource-store.js';
@@ -45,7 +46,7 @@ export class InvoicesRepository {
   }
 
   linesOf(actor: Actor, invoiceId: string): Promise<InvoiceLineEntity[]> {
-    return this.db.read(actor, (manager) => manager.find(InvoiceLineEntity, { where: { companyId: actor.companyId, invoiceId }, order: { position: 'ASC' } }));
+    return this.db.read(actor, (manager) => entityRows(manager, InvoiceLineEntity, 'WHERE company_id = $1 AND invoice_id = $2 ORDER BY position', [actor.companyId, invoiceId]));
   }
 
   /** Writes to an invoice that this transaction holds locked, which is why it asks for no version. */

@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
-import { In, type QueryDeepPartialEntity } from 'typeorm';
+import type { QueryDeepPartialEntity } from 'typeorm';
 import type { Actor } from '../../platform/auth/actor.js';
+import { entityPage, entityRows } from '../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
-import { type ListQuery, type Page, pageOf } from '../../platform/http/lists.js';
+import type { ListQuery, Page } from '../../platform/http/lists.js';
 import { JobEntity } from './job.entity.js';
 import { JobPlanEntity } from './job-plan.entity.js';
 import type { PlannedWork } from './job-plan.js';
@@ -53,14 +54,7 @@ export class JobsRepository {
 
   /** Newest first. */
   list(actor: Actor, query: ListQuery, filter: JobFilter): Promise<Page<JobEntity>> {
-    return this.db.read(actor, async (manager) => {
-      const select = manager.createQueryBuilder(JobEntity, 'job').where('job.companyId = :companyId', { companyId: actor.companyId });
-      for (const [field, value] of Object.entries<string | undefined>({ ...filter })) {
-        if (value !== undefined) select.andWhere(`job.${field} = :${field}`, { [field]: value });
-      }
-      if (query.after !== null) select.andWhere('job.id < :after', { after: query.after });
-      return pageOf(await select.orderBy('job.id', 'DESC').limit(query.limit + 1).getMany(), query.limit);
-    });
+    return this.db.read(actor, (manager) => entityPage(manager, JobEntity, query, { companyId: actor.companyId, ...filter }));
   }
 
   /** The plans of many jobs in one statement, each in the quote's order. */
@@ -68,7 +62,7 @@ export class JobsRepository {
     const plans = new Map<string, JobPlanEntity[]>(jobIds.map((id) => [id, []]));
     if (jobIds.length === 0) return plans;
     const lines = await this.db.read(actor, (manager) =>
-      manager.find(JobPlanEntity, { where: { companyId: actor.companyId, jobId: In([...jobIds]) }, order: { jobId: 'ASC', position: 'ASC' } }),
+      entityRows(manager, JobPlanEntity, 'WHERE company_id = $1 AND job_id = ANY ($2) ORDER BY job_id, position', [actor.companyId, jobIds]),
     );
     for (const line of lines) plans.get(line.jobId)?.push(line);
     return plans;

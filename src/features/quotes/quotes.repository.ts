@@ -2,8 +2,9 @@ import { Injectable } from '@nestjs/common';
 import type { QueryDeepPartialEntity } from 'typeorm';
 import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../../platform/auth/actor.js';
+import { entityPage, entityRows } from '../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
-import { type ListQuery, type Page, pageOf } from '../../platform/http/lists.js';
+import type { ListQuery, Page } from '../../platform/http/lists.js';
 import { notFound } from '../../platform/http/problems.js';
 import { ResourceStore } from '../../platform/resources/resource-store.js';
 import { QuoteLineEntity } from './quote-line.entity.js';
@@ -41,18 +42,14 @@ export class QuotesRepository {
   async sight(actor: Actor, quote: QuoteEntity, number = quote.revision): Promise<QuoteSight> {
     const revision = await this.revision(actor, quote.id, number);
     const lines = await this.db.read(actor, (manager) =>
-      manager.find(QuoteLineEntity, { where: { companyId: actor.companyId, revisionId: revision.id }, order: { position: 'ASC' } }),
+      entityRows(manager, QuoteLineEntity, 'WHERE company_id = $1 AND revision_id = $2 ORDER BY position', [actor.companyId, revision.id]),
     );
     return { quote, revision, lines };
   }
 
   /** The revisions of a quote, newest first. */
   async listRevisions(actor: Actor, quoteId: string, query: ListQuery): Promise<Page<QuoteRevisionEntity>> {
-    return this.db.read(actor, async (manager) => {
-      const select = manager.createQueryBuilder(QuoteRevisionEntity, 'r').where('r.companyId = :companyId AND r.quoteId = :quoteId', { companyId: actor.companyId, quoteId });
-      if (query.after !== null) select.andWhere('r.id < :after', { after: query.after });
-      return pageOf(await select.orderBy('r.id', 'DESC').limit(query.limit + 1).getMany(), query.limit);
-    });
+    return this.db.read(actor, (manager) => entityPage(manager, QuoteRevisionEntity, query, { companyId: actor.companyId, quoteId }));
   }
 
   async addRevision(actor: Actor, quoteId: string, values: RevisionValues, lines: readonly NewLine[]): Promise<void> {

@@ -1,8 +1,9 @@
-import type { EntityManager, EntityTarget, FindOptionsWhere, QueryDeepPartialEntity } from 'typeorm';
+import type { EntityManager, QueryDeepPartialEntity } from 'typeorm';
 import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../auth/actor.js';
+import { entityPage, entityRows } from '../database/entity-rows.js';
 import type { TenantDatabase } from '../database/tenant-database.js';
-import { type ListQuery, type Page, pageOf } from '../http/lists.js';
+import type { ListQuery, Page } from '../http/lists.js';
 import { idTaken, notFound, staleVersion } from '../http/problems.js';
 import { requestDigest } from './digest.js';
 import type { ResourceEntity } from './resource-entity.js';
@@ -21,7 +22,7 @@ export class ResourceStore<E extends ResourceEntity> {
   /** @param what the resource in words, as errors name it: "customer" */
   constructor(
     private readonly db: TenantDatabase,
-    private readonly entity: EntityTarget<E>,
+    private readonly entity: new () => E,
     private readonly what: string,
   ) {}
 
@@ -49,7 +50,7 @@ export class ResourceStore<E extends ResourceEntity> {
   async madeBefore(actor: Actor, request: { id?: string | null }): Promise<E | null> {
     const id = request.id;
     if (id === undefined || id === null) return null;
-    const there = await this.db.read(actor, (manager) => manager.findOne(this.entity, { where: this.key(actor, id) }));
+    const there = await this.db.read(actor, (manager) => this.row(manager, actor, id));
     if (there !== null && !requestDigest(request).equals(there.createDigest ?? Buffer.alloc(0))) throw idTaken(this.what, id);
     return there;
   }
@@ -59,10 +60,10 @@ export class ResourceStore<E extends ResourceEntity> {
     return this.db.read(actor, (manager) => this.findWith(manager, actor, id));
   }
 
-  /** The row or null, locked until the transaction ends. */
+  /** The row, locked until the transaction ends. @throws Problem 404 */
   async lock(actor: Actor, id: string): Promise<E> {
     return this.db.write(actor, async (manager) => {
-      const row = await manager.findOne(this.entity, { where: this.key(actor, id), lock: { mode: 'pessimistic_write' } });
+      const row = await this.row(manager, actor, id, 'FOR UPDATE');
       if (row === null) throw notFound(this.what);
       return row;
     });
@@ -70,15 +71,7 @@ export class ResourceStore<E extends ResourceEntity> {
 
   /** Newest first; `filter` fields that are undefined do not filter. */
   async list(actor: Actor, query: ListQuery, filter: Partial<Record<keyof E & string, unknown>> = {}): Promise<Page<E>> {
-    return this.db.read(actor, async (manager) => {
-      const select = manager.createQueryBuilder(this.entity, 'r').where('r.companyId = :companyId', { companyId: actor.companyId });
-      for (const [field, value] of Object.entries(filter)) {
-        if (value !== undefined) select.andWhere(`r.${field} = :${field}`, { [field]: value });
-      }
-      if (query.after !== null) select.andWhere('r.id < :after', { after: query.after });
-      const rows = await select.orderBy('r.id', 'DESC').limit(query.limit + 1).getMany();
-      return pageOf(rows, query.limit);
-    });
+    return this.db.read(actor, (manager) => entityPage(manager, this.entity, query, { companyId: actor.companyId, ...filter }));
   }
 
   /**
@@ -100,12 +93,13 @@ export class ResourceStore<E extends ResourceEntity> {
   }
 
   private async findWith(manager: EntityManager, actor: Actor, id: string): Promise<E> {
-    const row = await manager.findOne(this.entity, { where: this.key(actor, id) });
+    const row = await this.row(manager, actor, id);
     if (row === null) throw notFound(this.what);
     return row;
   }
 
-  private key(actor: Actor, id: string): FindOptionsWhere<E> {
-    return { companyId: actor.companyId, id } as unknown as FindOptionsWhere<E>;
+  private async row(manager: EntityManager, actor: Actor, id: string, lock = ''): Promise<E | null> {
+    const [row] = await entityRows(manager, this.entity, `WHERE company_id = $1 AND id = $2 ${lock}`, [actor.companyId, id]);
+    return row ?? null;
   }
 }
