@@ -45,7 +45,10 @@ export function crewHours({ people, quarters, startedDaysAgo, atMostDays }: Crew
   return stints;
 }
 
-/** @param from quarters worked that day before, and @param to after */
+/**
+ * @param from quarters that the person had worked that day before
+ * @param to quarters that the person had worked when it was done
+ */
 function times(from: number, to: number): Pick<Stint, 'start' | 'end' | 'unpaidBreakMinutes'> {
   const pause = (quarter: number, after: boolean): number => (quarter > NOON || (after && quarter === NOON) ? BREAK_MINUTES : 0);
   const start = DAY_STARTS + from * 15 + pause(from, true);
