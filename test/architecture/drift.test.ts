@@ -24,7 +24,7 @@ function fallbackOf(column: ColumnMetadata): string | null {
   const value = column.default as unknown;
   if (value === undefined) return null;
   if (typeof value === 'function') return String((value as () => string)());
-  return typeof value === 'object' ? `'${JSON.stringify(value)}'::jsonb` : typeof value === 'string' ? `'${value}'::text` : String(value as number | boolean);
+  return typeof value === 'object' ? `'${JSON.stringify(value)}'::jsonb` : typeof value === 'string' ? `'${value}'::text` : String(value);
 }
 
 describe('entities and tables', () => {

@@ -27,7 +27,7 @@ afterAll(async () => {
 });
 
 /** Enters customers, and changes each once, until told to stop; failures are expected while the service is away. */
-function writers(url: string, token: string): { written: Written; stop(): Promise<void> } {
+function writers(url: string, token: string): { written: Written; stop: () => Promise<void> } {
   const written: Written = { acknowledged: new Map(), asked: new Set() };
   let on = true;
   const headers = { authorization: `Bearer ${token}`, 'content-type': 'application/json' };

@@ -41,7 +41,7 @@ export class ContractCheck {
     const documented = operation.responses[String(answer.status)];
     if (documented === undefined) throw new Error(`${where}: the contract names no such status; body: ${answer.text}`);
     if (documented.content === undefined) return;
-    const type = (answer.headers['content-type'] as string | undefined)?.split(';')[0] ?? '';
+    const type = (answer.headers['content-type'])?.split(';')[0] ?? '';
     const schema = documented.content[type]?.schema;
     if (schema === undefined) throw new Error(`${where}: the contract names no answer of type ${type}`);
     if (!type.includes('json')) return;

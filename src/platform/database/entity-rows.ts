@@ -44,7 +44,7 @@ function compile(manager: EntityManager, entity: new () => object): Compiled {
     columnOf: new Map(columns.map((column) => [column.propertyName, column.databaseName])),
     select: `SELECT ${columns.map((column) => `"${column.databaseName}" AS "${column.propertyName}"`).join(', ')} FROM "${tableName}"`,
     transformed: columns.flatMap(({ propertyName, transformer }) =>
-      [transformer ?? []].flat().map(({ from }: ValueTransformer) => ({ property: propertyName, from: from as (value: unknown) => unknown })),
+      [transformer ?? []].flat().map((one: ValueTransformer) => ({ property: propertyName, from: (value: unknown): unknown => one.from(value) })),
     ),
   };
   compiled.set(entity, made);
