@@ -21,7 +21,7 @@ import { AuthModule } from './platform/auth/auth.module.js';
 import { ClockModule } from './platform/clock/clock.module.js';
 import { DatabaseModule } from './platform/database/database.module.js';
 import { FilesModule } from './platform/files/files.module.js';
-import type { Draining } from './platform/http/draining.js';
+import type { Lifecycle } from './platform/http/lifecycle.js';
 import { HttpModule } from './platform/http/http.module.js';
 import { NumberingModule } from './platform/numbering/numbering.module.js';
 
@@ -48,14 +48,14 @@ const SLICES = [
 
 @Module({})
 export class AppModule {
-  static with(options: { serviceUrl: string; signingKey: string; draining: Draining }): DynamicModule {
+  static with(options: { serviceUrl: string; signingKey: string; lifecycle: Lifecycle }): DynamicModule {
     return {
       module: AppModule,
       imports: [
         ClockModule,
         DatabaseModule.connect(options.serviceUrl),
         AuthModule.withKey(options.signingKey),
-        HttpModule.with(options.draining),
+        HttpModule.with(options.lifecycle),
         FilesModule,
         NumberingModule,
         ...SLICES,

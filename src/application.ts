@@ -5,5 +5,5 @@
 export { createApp } from './create-app.js';
 export { Demonstration } from './features/demonstration/index.js';
 export { provision } from './platform/database/provision.js';
-export { Draining } from './platform/http/draining.js';
+export { Lifecycle } from './platform/http/lifecycle.js';
 export { serveReference } from './platform/http/reference.js';

@@ -3,16 +3,16 @@ import { NestFactory } from '@nestjs/core';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { AppModule } from './app.module.js';
 import type { Provisioned } from './platform/database/provision.js';
-import { Draining } from './platform/http/draining.js';
+import { Lifecycle } from './platform/http/lifecycle.js';
 import { createAdapter } from './platform/http/fastify-adapter.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { PinoNestLogger } from './platform/http/nest-logger.js';
 
 /** The whole application on a prepared database, not yet listening. */
 export async function createApp(database: Pick<Provisioned, 'serviceUrl' | 'signingKey'>, logLevel: string): Promise<NestFastifyApplication> {
-  const draining = new Draining();
-  const adapter = createAdapter(logLevel, draining);
-  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with({ ...database, draining }), adapter, {
+  const lifecycle = new Lifecycle();
+  const adapter = createAdapter(logLevel, lifecycle);
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with({ ...database, lifecycle }), adapter, {
     logger: new PinoNestLogger(() => adapter.getInstance().log),
     abortOnError: false,
   });

@@ -1,15 +1,16 @@
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import { openDatabase } from './open-database.js';
 import { type Config, readConfig } from './platform/config/config.js';
 import { StartError } from './platform/config/start-error.js';
-import { type EmbeddedServer, startEmbeddedServer } from './platform/database/embedded/index.js';
+import type { EmbeddedServer } from './platform/database/embedded/index.js';
 
 /** A request may take this long to finish after the service was told to stop. */
 const LONGEST_STOP_MS = 20_000;
 
 interface Running {
   app?: NestFastifyApplication;
-  draining?: { begin(): void };
-  server?: EmbeddedServer;
+  lifecycle?: { enter(phase: 'draining'): void };
+  server?: EmbeddedServer | null;
 }
 
 /** Starts the service, and stops it on SIGINT, SIGTERM or SIGHUP. A reason not to start is one sentence and exit code 1. */
@@ -42,24 +43,25 @@ export async function runService(): Promise<void> {
 
 async function start(running: Running): Promise<void> {
   const config = readConfig(process.env, process.cwd());
-  const [ownerUrl, application] = await Promise.all([openDatabase(config, running), import('./application.js')]);
-  const { createApp, Demonstration, Draining, provision, serveReference } = application;
+  const opening = openDatabase(config, say).then((database) => {
+    running.server = database.server;
+    return database.url;
+  });
+  const [ownerUrl, application] = await Promise.all([opening, import('./application.js')]);
+  const { createApp, Demonstration, Lifecycle, provision, serveReference } = application;
   const provisioned = await provision(ownerUrl);
   if (provisioned.migrated.length > 0) say(`Database brought up to date: ${provisioned.migrated.length} migration(s).`);
   const app = await createApp(provisioned, config.logLevel);
   running.app = app;
-  running.draining = app.get(Draining);
+  const lifecycle = app.get(Lifecycle);
+  running.lifecycle = lifecycle;
   serveReference(app);
-  const seeded = await app.get(Demonstration).seedWhenEmpty(config.demoPassword, say);
+  lifecycle.enter('starting');
+  // Listening comes first, so that a port in use is said before the demonstration is made.
   const address = await listen(app, config);
+  const seeded = await app.get(Demonstration).seedWhenEmpty(config.demoPassword, say);
+  lifecycle.enter('serving');
   say(greeting(address, config, seeded));
-}
-
-/** The owner's address of the database; without one in the settings, that of a server of our own, once it answers. */
-async function openDatabase(config: Config, running: Running): Promise<string> {
-  if (config.databaseUrl !== null) return config.databaseUrl;
-  running.server = await startEmbeddedServer({ dataDir: config.dataDir, log: say });
-  return running.server.url;
 }
 
 async function listen(app: NestFastifyApplication, { port, host }: Config): Promise<string> {
@@ -89,7 +91,7 @@ function greeting(address: string, config: Config, seeded: { email: string; role
 }
 
 async function stopAll(running: Running): Promise<void> {
-  running.draining?.begin();
+  running.lifecycle?.enter('draining');
   await running.app?.close().catch((error: unknown) => console.error(error));
   await running.server?.stop().catch((error: unknown) => console.error(error));
 }

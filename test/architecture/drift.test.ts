@@ -21,10 +21,11 @@ function typeOf(column: ColumnMetadata): string {
 
 /** A default in one spelling, whether an entity or the catalog names it. */
 function fallbackOf(column: ColumnMetadata): string | null {
-  const value = column.default as unknown;
+  const value = column.default as string | number | boolean | object | (() => string) | undefined;
   if (value === undefined) return null;
-  if (typeof value === 'function') return String((value as () => string)());
-  return typeof value === 'object' ? `'${JSON.stringify(value)}'::jsonb` : typeof value === 'string' ? `'${value}'::text` : String(value);
+  if (typeof value === 'function') return (value as () => string)();
+  if (typeof value === 'string') return `'${value}'::text`;
+  return typeof value === 'object' ? `'${JSON.stringify(value)}'::jsonb` : JSON.stringify(value);
 }
 
 describe('entities and tables', () => {

@@ -5,20 +5,21 @@ import { type ServiceProcess, signInTo, startService } from '../support/service-
 const PASSWORD = 'seven herons on a mossy ledge';
 const WRITERS = 6;
 const PATIENCE = 240_000;
+const QUOTE_LINES = ['10.00', '20.00', '30.00'].map((amount) => ({ description: 'Skip hire', quantity: '1', unitPrice: { amount, currency: 'USD' }, unitCost: { amount: '5.00', currency: 'USD' }, costCode: 'hauling' }));
 
 let folder: string;
 let service: ServiceProcess;
 let owner: string;
 
-/** What the writers were told was done, and what they asked for. */
-interface Written {
-  readonly acknowledged: Map<string, string>;
-  readonly asked: Set<string>;
-}
+/** What the writers of one test were told was done. */
+type Acknowledged = Map<string, string>;
+
+/** All that any writer ever asked for. */
+const asked = new Set<string>();
 
 beforeAll(async () => {
   folder = await newDataFolder();
-  service = await startService({ RILLBOOK_DATA: folder, RILLBOOK_DEMO_PASSWORD: PASSWORD });
+  service = await startService({ RILLBOOK_DATA: folder, RILLBOOK_DEMO_PASSWORD: PASSWORD, RILLBOOK_LOG_LEVEL: 'error' });
   owner = /(\S+@\S+)\s+owner\n/.exec(service.output())?.[1] ?? '';
 }, PATIENCE);
 afterAll(async () => {
@@ -26,20 +27,20 @@ afterAll(async () => {
   await removeDataFolders();
 });
 
-/** Enters customers, and changes each once, until told to stop; failures are expected while the service is away. */
-function writers(url: string, token: string): { written: Written; stop: () => Promise<void> } {
-  const written: Written = { acknowledged: new Map(), asked: new Set() };
+/** Enters customers, and quotes of three lines, until told to stop; failures are expected while the service is away. */
+function writers(url: string, token: string): { written: Acknowledged; stop: () => Promise<void> } {
+  const written: Acknowledged = new Map();
   let on = true;
   const headers = { authorization: `Bearer ${token}`, 'content-type': 'application/json' };
-  const write = async (): Promise<void> => {
+  const write = async (_: unknown, writer: number): Promise<void> => {
     while (on) {
       const id = uuidv7();
-      const name = `Written ${id}`;
-      written.asked.add(id);
-      const made = await fetch(`${url}/v1/customers`, { method: 'POST', headers, body: JSON.stringify({ id, name }) }).catch(() => null);
-      if (made?.status === 201) written.acknowledged.set(id, name);
-      else await new Promise((resolve) => setTimeout(resolve, 20));
-      if (made !== null && made.status >= 500 && made.status !== 503) throw new Error(`an answer ${made.status}`);
+      asked.add(id);
+      const [path, body] = writer % 2 === 0 ? ['/v1/customers', { id, name: `Written ${id}` }] : ['/v1/quotes', { id, title: `Written ${id}`, other: QUOTE_LINES }];
+      const made = await fetch(url + path, { method: 'POST', headers, body: JSON.stringify(body) }).catch(() => null);
+      if (made?.status === 201) written.set(id, path);
+      else await soon(20);
+      if (made !== null && ![201, 503].includes(made.status)) throw new Error(`an answer ${made.status}: ${service.output()}`);
     }
   };
   const all = Array.from({ length: WRITERS }, write);
@@ -52,24 +53,32 @@ function writers(url: string, token: string): { written: Written; stop: () => Pr
   };
 }
 
-async function everyCustomer(url: string, token: string): Promise<Map<string, string>> {
-  const found = new Map<string, string>();
-  let cursor: string | null = '';
-  while (cursor !== null) {
-    const page = (await (await fetch(`${url}/v1/customers?limit=200${cursor === '' ? '' : `&cursor=${cursor}`}`, { headers: { authorization: `Bearer ${token}` } })).json()) as { items: { id: string; name: string }[]; nextCursor: string | null };
-    for (const { id, name } of page.items) found.set(id, name);
-    cursor = page.nextCursor;
+/** All that is there and was written here: its id, and how many lines it has when it is a quote. */
+async function everything(url: string, token: string): Promise<Map<string, number | null>> {
+  const headers = { authorization: `Bearer ${token}` };
+  const read = async <T>(path: string): Promise<T> => (await (await fetch(url + path, { headers })).json()) as T;
+  const found = new Map<string, number | null>();
+  for (const list of ['/v1/customers', '/v1/quotes']) {
+    for (let cursor: string | null = ''; cursor !== null; ) {
+      const page: { items: { id: string; name?: string; title?: string }[]; nextCursor: string | null } = await read(`${list}?limit=200${cursor === '' ? '' : `&cursor=${cursor}`}`);
+      for (const { id, name, title } of page.items) {
+        if (!(name ?? title ?? '').startsWith('Written')) continue;
+        found.set(id, title === undefined ? null : (await read<{ lines: unknown[] }>(`/v1/quotes/${id}`)).lines.length);
+      }
+      cursor = page.nextCursor;
+    }
   }
   return found;
 }
 
-/** Every acknowledged write is there as it was acknowledged, and nothing is there that nobody asked for. */
-async function verify(written: Written): Promise<void> {
+/** Every acknowledged write is there, nothing is there that nobody asked for, and no quote without all of its lines. */
+async function verify(written: Acknowledged): Promise<void> {
   const token = await signInTo(service.url, owner, PASSWORD);
-  const found = await everyCustomer(service.url, token);
-  expect(written.acknowledged.size).toBeGreaterThan(10);
-  expect([...written.acknowledged].filter(([id, name]) => found.get(id) !== name)).toEqual([]);
-  expect([...found].filter(([id, name]) => name.startsWith('Written') && !written.asked.has(id))).toEqual([]);
+  const found = await everything(service.url, token);
+  expect([...written.values()].filter((path) => path === '/v1/quotes').length).toBeGreaterThan(3);
+  expect([...written.keys()].filter((id) => !found.has(id))).toEqual([]);
+  expect([...found.keys()].filter((id) => !asked.has(id))).toEqual([]);
+  expect([...found.values()].filter((lines) => lines !== null && lines !== QUOTE_LINES.length)).toEqual([]);
 }
 
 const soon = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));
@@ -80,21 +89,21 @@ describe('kill -9 in the middle of writes', () => {
     await soon(1_500);
     await service.end('SIGKILL');
     await stop();
-    service = await startService({ RILLBOOK_DATA: folder });
+    service = await startService({ RILLBOOK_DATA: folder, RILLBOOK_LOG_LEVEL: 'error' });
     await verify(written);
   }, PATIENCE);
 
   it('of the database loses nothing, and the service goes on by itself', async () => {
     const { written, stop } = writers(service.url, await signInTo(service.url, owner, PASSWORD));
     await soon(1_000);
-    const before = written.acknowledged.size;
+    const before = written.size;
     process.kill(await postmasterPid(folder), 'SIGKILL');
     const deadline = Date.now() + 60_000;
     await soon(1_000);
-    const afterKill = written.acknowledged.size;
-    while (written.acknowledged.size <= afterKill + 10 && Date.now() < deadline) await soon(200);
+    const afterKill = written.size;
+    while (written.size <= afterKill + 10 && Date.now() < deadline) await soon(200);
     await stop();
-    expect(written.acknowledged.size).toBeGreaterThan(before + 10);
+    expect(written.size).toBeGreaterThan(before + 10);
     await verify(written);
   }, PATIENCE);
 
@@ -105,7 +114,7 @@ describe('kill -9 in the middle of writes', () => {
     process.kill(database, 'SIGKILL');
     await service.end('SIGKILL');
     await stop();
-    service = await startService({ RILLBOOK_DATA: folder });
+    service = await startService({ RILLBOOK_DATA: folder, RILLBOOK_LOG_LEVEL: 'error' });
     await verify(written);
   }, PATIENCE);
 });

@@ -2,4 +2,4 @@ export { CompaniesModule } from './companies.module.js';
 export { CompaniesService, requireTaxCategory, taxCategoriesOf } from './companies.service.js';
 export { requireCompanyCurrency } from './company-currency.js';
 export type { CompanyEntity } from './company.entity.js';
-export type { CompanyBody } from './companies.dto.js';
+export { CompanyBody } from './companies.dto.js';

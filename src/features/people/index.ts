@@ -1,4 +1,4 @@
 export { PeopleModule } from './people.module.js';
 export { PeopleService } from './people.service.js';
 export type { PersonEntity } from './person.entity.js';
-export type { PersonBody } from './people.dto.js';
+export { PersonBody } from './people.dto.js';

@@ -39,5 +39,6 @@ export function isUnavailable(error: unknown): boolean {
   const system = typeof e?.code === 'string' ? e.code : '';
   const message = typeof e?.message === 'string' ? e.message : '';
   if (['ECONNREFUSED', 'ECONNRESET', 'EPIPE', 'ETIMEDOUT', 'ENOENT'].includes(system)) return true;
-  return /Connection terminated|timeout exceeded when trying to connect|Client has encountered a connection error|not queryable|Cannot use a pool after calling end/i.test(message);
+  // A query runner gives its connection up when that is lost; what its transaction still wanted to do then fails.
+  return /already released|Connection terminated|timeout exceeded when trying to connect|Client has encountered a connection error|not queryable|Cannot use a pool after calling end/i.test(message);
 }

@@ -3,7 +3,7 @@ import { FastifyAdapter } from '@nestjs/platform-fastify';
 import { type FastifyError, type FastifyInstance, type FastifyReply, type FastifyRequest, LogController } from 'fastify';
 import { v7 as uuidv7 } from 'uuid';
 import { requestContext } from '../context/request-context.js';
-import type { Draining } from './draining.js';
+import type { Lifecycle } from './lifecycle.js';
 import { sendProblem, toProblem } from './problem.filter.js';
 
 /** A survey with 5,000 probe readings is about 400 KB. */
@@ -11,7 +11,7 @@ const BODY_LIMIT = 2 * 1024 * 1024;
 const REQUEST_ID = /^[A-Za-z0-9._:-]{8,64}$/;
 
 /** Fastify as this service needs it: request ids, quiet logs without secrets, merge patches, limits, draining. */
-export function createAdapter(logLevel: string, draining: Draining): FastifyAdapter {
+export function createAdapter(logLevel: string, lifecycle: Lifecycle): FastifyAdapter {
   const adapter = new FastifyAdapter({
     bodyLimit: BODY_LIMIT,
     routerOptions: { maxParamLength: 200 },
@@ -40,7 +40,7 @@ export function createAdapter(logLevel: string, draining: Draining): FastifyAdap
   });
   fastify.addHook('onSend', (_request, reply, payload, next) => {
     // A kept connection would hold the stop up; the client opens a new one, to another instance or after the restart.
-    if (draining.active) void reply.header('connection', 'close');
+    if (lifecycle.draining) void reply.header('connection', 'close');
     next(null, payload);
   });
   fastify.addHook('onResponse', (request, reply, next) => {

@@ -3,7 +3,7 @@ import { ApiOperation, ApiProperty, ApiResponse, ApiSchema } from '@nestjs/swagg
 import { DataSource } from 'typeorm';
 import { Open } from '../auth/allow.js';
 import { ApiProblems } from './api.js';
-import { Draining } from './draining.js';
+import { Lifecycle } from './lifecycle.js';
 import { Problem } from './problem.js';
 
 @ApiSchema({ name: 'Health', description: 'How the service is.' })
@@ -15,7 +15,7 @@ export class HealthView {
 @Controller('health')
 export class HealthController {
   constructor(
-    private readonly draining: Draining,
+    private readonly lifecycle: Lifecycle,
     private readonly dataSource: DataSource,
   ) {}
 
@@ -30,11 +30,11 @@ export class HealthController {
 
   @Get('ready')
   @Open()
-  @ApiOperation({ summary: 'Whether the service can do its work: the database answers, and it is not about to stop' })
+  @ApiOperation({ summary: 'Whether the service can do its work: the database answers, and it is neither starting nor about to stop' })
   @ApiResponse({ status: 200, description: 'It can.', type: HealthView })
   @ApiProblems(['unavailable', 'unexpected'])
   async ready(): Promise<HealthView> {
-    if (this.draining.active) throw new Problem('unavailable', 'The service is about to stop.');
+    if (!this.lifecycle.ready) throw new Problem('unavailable', this.lifecycle.draining ? 'The service is about to stop.' : 'The service is still starting.');
     await this.dataSource.query('SELECT 1');
     return { status: 'ok' };
   }

@@ -17,9 +17,9 @@ export async function stopOrphan(cluster: string, log: (line: string) => void): 
     await stopProcess(pid, 10_000);
   }
   await clearStragglers(cluster);
-  // Left by a power cut or a killed container, with a number that is in use again: the new server would
-  // take that process for its predecessor and refuse to start. Only where stragglers can be seen.
-  if (alive && !ours && process.platform === 'linux') await rm(note, { force: true });
+  // Left by a power cut, a killed container, or a server that nobody has collected yet: the new server would take
+  // whoever bears that number for its predecessor and refuse to start. Only where it can be seen that none is left.
+  if (process.platform === 'linux' && processesIn(cluster).length === 0) await rm(note, { force: true });
 }
 
 /**
