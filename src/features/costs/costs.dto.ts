@@ -16,7 +16,7 @@ export class CostBody {
   @IdField({ description: 'The job: any but a cancelled one.' })
   jobId: string;
 
-  @CostCodeField({ description: 'One of the job\'s `costCodes`.' })
+  @CostCodeField({ description: 'The bucket of work that it is charged to; it need not be in the job\'s plan.' })
   costCode: string;
 
   @ChoiceField({ description: 'What was paid for.', of: COST_KINDS, example: 'disposal' })

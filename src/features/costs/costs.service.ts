@@ -29,7 +29,7 @@ export class CostsService {
       // Before all else: a repeated request answers as the first time, though the job was cancelled in the meantime.
       const before = await this.costs.store.madeBefore(actor, body);
       if (before !== null) return { row: before, created: false };
-      requireAmount(body, await this.charge.withCost(actor, body));
+      requireAmount(body, await this.charge.withCost(actor, body.jobId));
       return this.costs.store.create(actor, body, toCostRow(body));
     });
   }
@@ -50,8 +50,8 @@ export class CostsService {
       if (row.version !== version) throw staleVersion('cost', row.version);
       if (row.voidedAt !== null) throw stateConflict('The cost is void and stays as it is. Enter it anew.');
       const body = await patched(CostBody, toCostBody(row), patch);
-      if (body.jobId.toLowerCase() !== row.jobId) await this.charge.holdForCosts(actor, row.jobId);
-      requireAmount(body, await this.charge.withCost(actor, body));
+      if (body.jobId.toLowerCase() !== row.jobId) await this.charge.withCost(actor, row.jobId);
+      requireAmount(body, await this.charge.withCost(actor, body.jobId));
       return this.costs.store.update(actor, id, version, toCostRow(body));
     });
   }
@@ -61,7 +61,7 @@ export class CostsService {
     return this.db.write(actor, async () => {
       const row = await this.costs.store.lock(actor, id);
       if (row.voidedAt !== null) return row;
-      await this.charge.holdForCosts(actor, row.jobId);
+      await this.charge.withCost(actor, row.jobId);
       return this.costs.store.update(actor, id, row.version, { voidedAt: this.clock.now(), voidReason: reason });
     });
   }

@@ -38,25 +38,16 @@ export class ChargeJob {
   }
 
   /**
-   * For a purchase.
-   * @throws Problem 422 at /jobId or /costCode, 409 when the job is cancelled
+   * For a purchase, made, changed or voided, on any cost code: what nobody planned must be booked too, or the job looks better than it was.
+   * @throws Problem 422 at /jobId, 409 when the job is cancelled
    */
-  withCost(actor: Actor, charge: { jobId: string; costCode: string }): Promise<JobEntity> {
-    return this.db.write(actor, async () => {
-      const job = await this.hold(actor, charge.jobId, FOR_COSTS, 'costs');
-      await this.requireCode(actor, job, charge.costCode);
-      return job;
-    });
+  withCost(actor: Actor, jobId: string): Promise<JobEntity> {
+    return this.hold(actor, jobId, FOR_COSTS, 'costs');
   }
 
   /** Before hours of the job are changed or voided. @throws Problem 409 when its hours are closed */
   async holdForHours(actor: Actor, jobId: string): Promise<void> {
     await this.hold(actor, jobId, FOR_HOURS, 'hours');
-  }
-
-  /** Before a purchase for the job is changed or voided. @throws Problem 409 when the job is cancelled */
-  async holdForCosts(actor: Actor, jobId: string): Promise<void> {
-    await this.hold(actor, jobId, FOR_COSTS, 'costs');
   }
 
   private async hold(actor: Actor, jobId: string, states: readonly JobState[], what: string): Promise<JobEntity> {
