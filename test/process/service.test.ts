@@ -97,6 +97,21 @@ describe('npm start', () => {
     await database.drop();
   }, PATIENCE);
 
+  it('logs each request with its id, and no secret', async () => {
+    const service = await start({ RILLBOOK_LOG_LEVEL: 'debug' });
+    const email = 'owner@wrenmarsh.example';
+    const answer = await fetch(`${service.url}/v1/sessions`, { method: 'POST', headers: { 'content-type': 'application/json', 'x-request-id': 'a-request-of-mine' }, body: JSON.stringify({ email, password: PASSWORD }) });
+    const { accessToken, refreshToken } = (await answer.json()) as { accessToken: string; refreshToken: string };
+    expect(answer.headers.get('x-request-id')).toBe('a-request-of-mine');
+    await fetch(`${service.url}/v1/customers`, { headers: { authorization: `Bearer ${accessToken}` } });
+    await fetch(`${service.url}/v1/sessions/refresh`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ refreshToken }) });
+    await service.end('SIGINT');
+    const lines = service.output().split('\n').filter((line) => line.startsWith('{')).map((line) => JSON.parse(line) as Record<string, unknown>);
+    expect(lines).toContainEqual(expect.objectContaining({ requestId: 'a-request-of-mine', method: 'POST', path: '/v1/sessions', status: 201 }));
+    expect(lines).toContainEqual(expect.objectContaining({ path: '/v1/customers', status: 200, requestId: expect.stringMatching(/^[0-9a-f-]{36}$/) as string }));
+    for (const secret of [PASSWORD, accessToken, refreshToken, '$argon2id$']) expect(service.output()).not.toContain(secret);
+  }, PATIENCE);
+
   it('finishes the requests in flight when it is told to stop', async () => {
     const service = await start();
     const { port } = new URL(service.url);
