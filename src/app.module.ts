@@ -1,4 +1,5 @@
 import { type DynamicModule, Module } from '@nestjs/common';
+import { CalculationsModule } from './features/calculations/index.js';
 import { CompaniesModule } from './features/companies/index.js';
 import { CostsModule } from './features/costs/index.js';
 import { CustomersModule } from './features/customers/index.js';
@@ -43,6 +44,7 @@ const SLICES = [
   InvoicesModule,
   PaymentsModule,
   ProfitabilityModule,
+  CalculationsModule,
   DemonstrationModule,
 ];
 

@@ -4,6 +4,7 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { AppModule } from './app.module.js';
 import type { Provisioned } from './platform/database/provision.js';
 import { Lifecycle } from './platform/http/lifecycle.js';
+import { ApiDocument } from './platform/http/api-document.js';
 import { createAdapter } from './platform/http/fastify-adapter.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { PinoNestLogger } from './platform/http/nest-logger.js';
@@ -16,6 +17,7 @@ export async function createApp(database: Pick<Provisioned, 'serviceUrl' | 'sign
     logger: new PinoNestLogger(() => adapter.getInstance().log),
     abortOnError: false,
   });
+  app.get(ApiDocument).describe(app);
   await addSecurityHeaders(app);
   return app;
 }

@@ -76,6 +76,8 @@ export interface Total {
 export interface Note {
   readonly heading: string;
   readonly paragraphs: readonly string[];
+  /** Steps in an order: each paragraph hangs from its number. */
+  readonly numbered?: boolean;
 }
 
 export interface Caution {

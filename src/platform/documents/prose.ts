@@ -6,9 +6,12 @@ import { wrap } from './wrap.js';
 
 const PARAGRAPH_GAP = 3;
 const BULLET_INDENT = 11;
+const NUMBER_INDENT = 15;
 const ITEM_GAP = 2;
 const HEADING_GAP = 11;
 const HEADING_BELOW = 2;
+/** Points of a block heading with the space around it. */
+export const BLOCK_HEADING = HEADING_GAP + STYLES.blockHeading.leading + HEADING_BELOW;
 /** Fewest lines of a paragraph left alone at the foot or the head of a page. */
 const TOGETHER = 2;
 
@@ -20,10 +23,12 @@ export function drawSubject(canvas: Canvas, model: DocumentModel): void {
 }
 
 export function drawNote(canvas: Canvas, note: Note): void {
-  const lines = note.paragraphs.flatMap((text) => wrap(text, STYLES.body, canvas.width));
-  keepWhole(canvas, lines.length * STYLES.body.leading + note.paragraphs.length * PARAGRAPH_GAP);
+  const { body } = STYLES;
+  const lines = note.paragraphs.flatMap((text) => wrap(text, body, canvas.width - (note.numbered ? NUMBER_INDENT : 0)));
+  keepWhole(canvas, lines.length * body.leading + note.paragraphs.length * PARAGRAPH_GAP);
   drawBlockHeading(canvas, note.heading);
-  for (const text of note.paragraphs) drawParagraph(canvas, text, STYLES.body);
+  if (note.numbered) drawList(canvas, note.paragraphs, (index) => `${index + 1}.`, { style: body, indent: NUMBER_INDENT, gap: PARAGRAPH_GAP });
+  else for (const text of note.paragraphs) drawParagraph(canvas, text, body);
 }
 
 export function drawCaution(canvas: Canvas, caution: Caution): void {
@@ -33,25 +38,36 @@ export function drawCaution(canvas: Canvas, caution: Caution): void {
   keepWhole(canvas, (lead.length + items.length) * small.leading + PARAGRAPH_GAP + caution.items.length * ITEM_GAP);
   drawBlockHeading(canvas, caution.heading);
   drawParagraph(canvas, caution.lead, STYLES.small);
-  const list = canvas.tags.open(canvas.tags.root, 'L');
-  for (const item of caution.items) drawItem(canvas, list, item);
-  canvas.tags.close(list);
+  drawList(canvas, caution.items, () => '•', { style: small, indent: BULLET_INDENT, gap: ITEM_GAP });
 }
 
 /** A short block moves to the next page whole: steps and cautions are read as one list or not at all. */
 function keepWhole(canvas: Canvas, text: number): void {
-  const height = HEADING_GAP + STYLES.blockHeading.leading + HEADING_BELOW + text;
+  const height = BLOCK_HEADING + text;
   if (height <= canvas.bodyHeight / 3) canvas.ensure(height);
 }
 
-function drawItem(canvas: Canvas, list: Tag, text: string): void {
-  const lines = wrap(text, STYLES.small, canvas.width - BULLET_INDENT);
-  canvas.ensure(lines.length * STYLES.small.leading);
+interface ListLook {
+  readonly style: TextStyle;
+  readonly indent: number;
+  /** Points below each item. */
+  readonly gap: number;
+}
+
+function drawList(canvas: Canvas, items: readonly string[], label: (index: number) => string, look: ListLook): void {
+  const list = canvas.tags.open(canvas.tags.root, 'L');
+  items.forEach((text, index) => drawItem(canvas, list, label(index), text, look));
+  canvas.tags.close(list);
+}
+
+function drawItem(canvas: Canvas, list: Tag, label: string, text: string, { style, indent, gap }: ListLook): void {
+  const lines = wrap(text, style, canvas.width - indent);
+  canvas.ensure(lines.length * style.leading);
   const item = canvas.tags.open(list, 'LI');
-  canvas.tags.leaf(item, 'Lbl', () => canvas.line('•', canvas.left + 1, canvas.y, STYLES.small));
-  canvas.tags.leaf(item, 'LBody', () => canvas.lines(lines, canvas.left + BULLET_INDENT, canvas.y, STYLES.small));
+  canvas.tags.leaf(item, 'Lbl', () => canvas.line(`${label} `, canvas.left + 1, canvas.y, style));
+  canvas.tags.leaf(item, 'LBody', () => canvas.lines(lines, canvas.left + indent, canvas.y, style));
   canvas.tags.close(item);
-  canvas.y += lines.length * STYLES.small.leading + ITEM_GAP;
+  canvas.y += lines.length * style.leading + gap;
 }
 
 /** A heading never stands alone at the foot of a page. */

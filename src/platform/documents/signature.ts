@@ -1,18 +1,17 @@
 import type { Canvas } from './canvas.js';
 import type { Signature } from './model.js';
-import { drawBlockHeading } from './prose.js';
+import { BLOCK_HEADING, drawBlockHeading } from './prose.js';
 import { STYLES, WRITING_LINE } from './theme.js';
 import { wrap } from './wrap.js';
 
 const GAP = 20;
 /** Room to write by hand above each line. */
 const WRITING = 34;
-const HEADING = 30;
 
 /** Where to sign: heading, statement and lines stay on one page, so that nobody signs a sheet without the words. */
 export function drawSignature(canvas: Canvas, signature: Signature): void {
   const statement = wrap(signature.statement, STYLES.body, canvas.width);
-  canvas.ensure(HEADING + statement.length * STYLES.body.leading + WRITING + STYLES.label.leading + 4);
+  canvas.ensure(BLOCK_HEADING + statement.length * STYLES.body.leading + WRITING + STYLES.label.leading + 4);
   drawBlockHeading(canvas, signature.heading);
   canvas.tags.leaf(canvas.tags.root, 'P', () => canvas.lines(statement, canvas.left, canvas.y, STYLES.body));
   canvas.y += statement.length * STYLES.body.leading + WRITING;

@@ -114,6 +114,17 @@ export function ActionRoute(view: Type, options: RouteOptions & { readonly path:
   );
 }
 
+/** `POST /calculations/name`: computes an answer and keeps nothing. */
+export function ComputeRoute(input: Type, view: Type, options: RouteOptions & { readonly path: string }): MethodDecorator {
+  return applyDecorators(
+    Post(options.path),
+    HttpCode(200),
+    common(options, ['malformed-request', 'invalid-input', 'body-too-large', 'wrong-media-type', 'not-possible']),
+    ApiBody({ type: input, required: true }),
+    ApiResponse({ status: 200, description: 'Computed; nothing was stored.', type: view }),
+  );
+}
+
 /** A route that ends something and answers without a body. */
 export function EndRoute(options: RouteOptions & { readonly path: string }): MethodDecorator {
   return applyDecorators(Delete(options.path), HttpCode(204), common(options, []), ApiResponse({ status: 204, description: 'Ended.' }));

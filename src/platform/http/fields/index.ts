@@ -4,5 +4,6 @@ export * from './money.js';
 export * from './numbers.js';
 export * from './quantity.js';
 export * from './structures.js';
+export * from './temperature.js';
 export * from './text.js';
 export * from './time.js';

@@ -40,3 +40,11 @@ export function IntegerField(options: FieldOptions & { readonly min: number; rea
 export function QueryInteger(): PropertyDecorator {
   return Transform(({ value }: { value: unknown }) => (typeof value === 'string' && /^\d{1,9}$/.test(value) ? Number(value) : value));
 }
+
+/** A measured or assumed number that no price is made of; its unit stands in its name and description. */
+export function NumberField(options: FieldOptions & { readonly min: number; readonly max: number }): PropertyDecorator {
+  const { min, max } = options;
+  return Field({ ...options, description: `${options.description} From ${min} to ${max}.` }, { type: 'number', minimum: min, maximum: max }, (value) =>
+    typeof value === 'number' && Number.isFinite(value) && value >= min && value <= max ? null : `must be a number from ${min} to ${max}`,
+  );
+}

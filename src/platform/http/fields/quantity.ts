@@ -10,7 +10,7 @@ export class QuantityBody {
   @ApiProperty({ type: 'number', description: 'The number, in the unit named beside it.', example: 96 })
   value: number;
 
-  @ApiProperty({ type: 'string', enum: Object.keys(UNITS), description: 'The unit.', example: 'ft' })
+  @ApiProperty({ type: 'string', enum: [...UNITS], description: 'The unit.', example: 'ft' })
   unit: string;
 }
 
