@@ -86,6 +86,16 @@ describe('a rendered document', () => {
     for (const item of amounts) expect(item.x + item.width).toBeCloseTo(558, 1);
   });
 
+  it('hangs the lines of a step from its number', async () => {
+    const paragraphs = ['one '.repeat(60).trim(), 'two'];
+    const { pages } = await readPdf(await renderDocument({ ...model, notes: [{ heading: 'Steps', paragraphs, numbered: true }] }));
+    const items = pages.flat();
+    const xOf = (pattern: RegExp): number[] => items.filter((item) => pattern.test(item.text)).map((item) => Math.round(item.x));
+    expect(xOf(/^[12]\. ?$/u)).toEqual([55, 55]);
+    expect(new Set(xOf(/^(one|two)\b/u))).toEqual(new Set([69]));
+    expect(xOf(/^one\b/u).length).toBeGreaterThan(1);
+  });
+
   it('gives names in Cyrillic, Greek and Vietnamese back as text', async () => {
     const names = ['Иван Щукин', 'Ελένη Ωνάση', 'Nguyễn Thị Ước', 'Łucja Žáková'];
     const { text } = await readPdf(await renderDocument({ ...model, parties: [{ heading: 'To', lines: names }] }));

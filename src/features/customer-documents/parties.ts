@@ -3,7 +3,7 @@ import type { DocumentCompany, DocumentCustomer, DocumentSite } from './parts.js
 
 export function companyBlock(company: DocumentCompany): CompanyBlock {
   const reach = present([company.phone, company.email]).join(' · ');
-  const licence = company.licenceNumber ? `Licence ${company.licenceNumber}` : null;
+  const licence = company.licenceNumber ? `License ${company.licenceNumber}` : null;
   return { name: company.name, lines: present([...company.addressLines, reach, licence]) };
 }
 

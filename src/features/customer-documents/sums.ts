@@ -24,7 +24,7 @@ export function totalsOf(sums: DocumentSums, format: DocumentFormat, grossIsLast
 }
 
 function taxLabel({ name, rate, base }: DocumentTax, format: DocumentFormat): string {
-  return `${name} ${format.quantity(rate)}\u00A0% on ${format.amount(base)}`;
+  return `${name} ${format.percent(rate)} on ${format.amount(base)}`;
 }
 
 /** @throws RangeError when `total` is not the exact sum of `parts` */

@@ -44,7 +44,7 @@ export function composeQuoteDocument(input: QuoteDocumentInput): DocumentModel {
     ],
     table: pricedTable(input.lines, input.currency, format),
     totals: totalsOf(input, format, true),
-    notes: [{ heading: 'What happens next', paragraphs: nextSteps(validUntil) }],
+    notes: [{ heading: 'What happens next', paragraphs: nextSteps(validUntil), numbered: true }],
     cautions: [BEFORE_THE_WORK],
     signature: {
       heading: 'Acceptance',
@@ -61,9 +61,9 @@ export function composeQuoteDocument(input: QuoteDocumentInput): DocumentModel {
 
 function nextSteps(validUntil: string): string[] {
   return [
-    '1. Read the lines above, and ask about anything that is not plain.',
-    `2. To accept, sign under “Acceptance” and return a copy by ${validUntil}. After that day the price may change.`,
-    '3. We then settle a start date with you.',
-    '4. If the opened pond shows something this quote does not cover, we show you and give you a price for it first. It is done only when you have agreed.',
+    'Read the lines above, and ask about anything that is not plain.',
+    `To accept, sign under “Acceptance” and return a copy by ${validUntil}; the price holds until then.`,
+    'We then settle a start date with you.',
+    'If the opened pond shows something this quote does not cover, we show you and give you a price for it first. It is done only when you have agreed.',
   ];
 }
