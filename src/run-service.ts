@@ -50,7 +50,7 @@ async function start(running: Running): Promise<void> {
   const [ownerUrl, application] = await Promise.all([opening, import('./application.js')]);
   const { createApp, Demonstration, Lifecycle, provision, serveReference } = application;
   const provisioned = await provision(ownerUrl);
-  if (provisioned.migrated.length > 0) say(`Database brought up to date: ${provisioned.migrated.length} migration(s).`);
+  if (provisioned.migrated.length > 0) say('Database brought up to date.');
   const app = await createApp(provisioned, config.logLevel);
   running.app = app;
   const lifecycle = app.get(Lifecycle);
@@ -64,9 +64,17 @@ async function start(running: Running): Promise<void> {
   say(greeting(address, config, seeded));
 }
 
+/** The framework's own words about listening are kept out: the greeting, or the sentence of a refusal, says it better. */
+async function quietly(app: NestFastifyApplication, work: () => Promise<unknown>): Promise<void> {
+  const { log } = app.getHttpAdapter().getInstance();
+  const { level } = log;
+  log.level = 'silent';
+  await work().finally(() => (log.level = level));
+}
+
 async function listen(app: NestFastifyApplication, { port, host }: Config): Promise<string> {
   try {
-    await app.listen(port, host);
+    await quietly(app, () => app.listen(port, host));
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
     if (code === 'EADDRINUSE') throw new StartError(`Port ${port} of ${host} is in use by another program. Stop that program, or choose another port: PORT=3001 npm start`);
@@ -85,6 +93,8 @@ function greeting(address: string, config: Config, seeded: { email: string; role
     for (const { email, role } of seeded) lines.push(`  ${email.padEnd(36)} ${role}`);
     const password = seeded[0]?.password ?? '';
     lines.push(`  password: ${password}${config.demoPassword === null ? '   (shown only this once; choose your own with RILLBOOK_DEMO_PASSWORD on an empty database)' : '   (from RILLBOOK_DEMO_PASSWORD)'}`);
+  } else if (config.demoPassword !== null) {
+    lines.push('', 'There is a company already: RILLBOOK_DEMO_PASSWORD changed nothing. It counts in an empty database only.');
   }
   lines.push('', 'Stop with Ctrl-C.', '');
   return lines.join('\n');

@@ -46,9 +46,10 @@ describe('npm start', () => {
     expect(processesIn(await clusterOf(folder))).toEqual([]);
   }, PATIENCE);
 
-  it('comes back to the same data and says nothing of passwords then', async () => {
+  it('comes back to the same data, and says that the password of the demonstration stays as it was', async () => {
     const service = await start();
     expect(service.output()).not.toContain(PASSWORD);
+    expect(service.output()).toContain('RILLBOOK_DEMO_PASSWORD changed nothing');
     expect(await service.end('SIGTERM')).toBe(0);
   }, PATIENCE);
 
@@ -57,8 +58,9 @@ describe('npm start', () => {
     const second = await failToStart({ RILLBOOK_DATA: folder });
     expect([second.code, second.output]).toEqual([1, expect.stringMatching(/in use/)]);
     const other = await newDataFolder();
-    const port = await failToStart({ RILLBOOK_DATA: other, PORT: new URL(service.url).port });
+    const port = await failToStart({ RILLBOOK_DATA: other, PORT: new URL(service.url).port, RILLBOOK_LOG_LEVEL: 'info' });
     expect([port.code, port.output]).toEqual([1, expect.stringMatching(/Port \d+ of 127\.0\.0\.1 is in use/)]);
+    expect(port.output).not.toMatch(/^\{/m);
     expect(processesIn(await clusterOf(other))).toEqual([]);
   }, PATIENCE);
 

@@ -25,7 +25,7 @@ export function createAdapter(logLevel: string, lifecycle: Lifecycle): FastifyAd
     },
     logger: { level: logLevel },
     // Our own line for each request, below: without bodies and headers, where secrets are.
-    logController: new LogController({ disableRequestLogging: true }),
+    logController: new LogController({ disableRequestLogging: true, requestIdLogLabel: 'requestId' }),
     // An address that can't be decoded never reaches the framework's filters.
     frameworkErrors: (error: FastifyError, request: FastifyRequest, reply: FastifyReply) => {
       sendProblem(toProblem(error), request, reply);
@@ -44,8 +44,9 @@ export function createAdapter(logLevel: string, lifecycle: Lifecycle): FastifyAd
     next(null, payload);
   });
   fastify.addHook('onResponse', (request, reply, next) => {
-    const line = { requestId: request.id, method: request.method, path: request.url.split('?')[0], status: reply.statusCode, ms: Math.round(reply.elapsedTime * 10) / 10 };
-    if (reply.statusCode >= 500) request.log.error(line, 'request failed');
+    const line = { method: request.method, path: request.url.split('?')[0], status: reply.statusCode, ms: Math.round(reply.elapsedTime * 10) / 10 };
+    // A 503 is an answer, such as that of a probe while the service starts; what went wrong behind it has a line of its own.
+    if (reply.statusCode >= 500 && reply.statusCode !== 503) request.log.error(line, 'request failed');
     else request.log.info(line, 'request');
     next();
   });

@@ -59,7 +59,8 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const request = http.getRequest<FastifyRequest>();
     const problem = toProblem(error);
-    if (problem.status >= 500) logger.error({ requestId: request.id, err: error }, 'request failed');
+    // A problem that was thrown as such is what the code meant to say, not a failure.
+    if (problem.status >= 500 && problem !== error) logger.error({ requestId: request.id, err: error }, 'request failed');
     sendProblem(problem, request, http.getResponse<FastifyReply>());
   }
 }
