@@ -61,7 +61,7 @@ async function start(running: Running): Promise<void> {
   const address = await listen(app, config);
   const seeded = await app.get(Demonstration).seedWhenEmpty(config.demoPassword, say);
   lifecycle.enter('serving');
-  say(greeting(address, config, seeded));
+  say(greeting(address, config, running.server?.cluster ?? null, seeded));
 }
 
 /** The framework's own words about listening are kept out: the greeting, or the sentence of a refusal, says it better. */
@@ -86,8 +86,8 @@ async function listen(app: NestFastifyApplication, { port, host }: Config): Prom
   return url.origin;
 }
 
-function greeting(address: string, config: Config, seeded: { email: string; role: string; password: string }[] | null): string {
-  const lines = ['', `Rillbook answers at ${address}`, `  API reference   ${address}/docs`, `  Database        ${config.databaseUrl === null ? `embedded PostgreSQL, in ${config.dataDir}` : 'the server of DATABASE_URL'}`];
+function greeting(address: string, config: Config, cluster: string | null, seeded: { email: string; role: string; password: string }[] | null): string {
+  const lines = ['', `Rillbook answers at ${address}`, `  API reference   ${address}/docs`, `  Database        ${cluster === null ? 'the server of DATABASE_URL' : `embedded PostgreSQL, in ${cluster}`}`];
   if (seeded !== null) {
     lines.push('', 'Demonstration company, made just now. Sign in with:');
     for (const { email, role } of seeded) lines.push(`  ${email.padEnd(36)} ${role}`);

@@ -35,6 +35,7 @@ describe('npm start', () => {
     const service = await start();
     expect(service.output()).toContain(`${service.url}/docs`);
     expect(service.output()).toContain(PASSWORD);
+    expect(service.output()).toContain(`in ${await clusterOf(folder)}\n`);
     const token = await signInTo(service.url, addressOf(service, 'owner'), PASSWORD);
     expect((await fetch(`${service.url}/v1/jobs`, { headers: { authorization: `Bearer ${token}` } })).status).toBe(200);
     expect((await fetch(`${service.url}/docs`)).status).toBe(200);

@@ -16,6 +16,8 @@ import { launch } from './launch.js';
 export interface EmbeddedServer {
   /** The owner's (superuser's) address of the database `rillbook`. */
   readonly url: string;
+  /** The folder of its files: in the data folder, or where the server's user may go. */
+  readonly cluster: string;
   /** Stops the server (open transactions are rolled back) and gives the data folder free. */
   stop(): Promise<void>;
 }
@@ -82,6 +84,7 @@ async function open(
   });
   return {
     url: server.url,
+    cluster,
     stop: async () => {
       await server.stop();
       await unlock();
