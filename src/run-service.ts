@@ -94,7 +94,7 @@ function greeting(address: string, config: Config, cluster: string | null, seede
     const password = seeded[0]?.password ?? '';
     lines.push(`  password: ${password}${config.demoPassword === null ? '   (shown only this once; choose your own with RILLBOOK_DEMO_PASSWORD on an empty database)' : '   (from RILLBOOK_DEMO_PASSWORD)'}`);
   } else if (config.demoPassword !== null) {
-    lines.push('', 'There is a company already: RILLBOOK_DEMO_PASSWORD changed nothing. It counts in an empty database only.');
+    lines.push('', 'The company that is there keeps its passwords; RILLBOOK_DEMO_PASSWORD counts in an empty database only.');
   }
   lines.push('', 'Stop with Ctrl-C.', '');
   return lines.join('\n');
