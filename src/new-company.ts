@@ -27,6 +27,11 @@ const OPTIONS = {
   email: { type: 'string' },
 } as const;
 
+const OPTION_OF = {
+  company: { '/name': '--name', '/currency': '--currency', '/timeZone': '--time-zone', '/locale': '--locale', '/unitSystem': '--units', '/paperSize': '--paper', '/laborSellRate': '--sell-rate' },
+  owner: { '/name': '--owner', '/email': '--email' },
+};
+
 const USAGE = `npm run new-company -- --name NAME --currency USD --time-zone America/Detroit --owner NAME --email ADDRESS
   [--locale en-US] [--units us|metric] [--paper letter|a4] [--sell-rate 68.00]
 It asks for the owner's password, or reads it from standard input.`;
@@ -36,8 +41,22 @@ try {
   await makeCompany(await readInput());
 } catch (error) {
   if (!(error instanceof StartError) && !(error instanceof Problem)) throw error;
-  console.error(error instanceof Problem ? [error.detail, ...error.errors.map(({ pointer, detail }) => `  ${pointer.slice(1)} ${detail}`)].join('\n') : error.message);
+  console.error(error instanceof Problem ? complaints(error) : error.message);
   process.exitCode = 1;
+}
+
+/** The detail of a problem only sums its errors up, so one or the other is said. */
+function complaints({ detail, errors }: Problem, optionOf: Record<string, string> = {}): string {
+  return errors.map((each) => `${optionOf[each.pointer] ?? each.pointer.slice(1)} ${each.detail}`).join('\n') || detail;
+}
+
+/** Checks what was given. The complaints name the options: the company and its owner both have a `name` behind them. */
+async function checked<T extends object>(type: new () => T, given: Record<string, unknown>, optionOf: Record<string, string>): Promise<T> {
+  try {
+    return await validateAs(type, given);
+  } catch (error) {
+    throw error instanceof Problem ? new StartError(complaints(error, optionOf)) : error;
+  }
 }
 
 interface Input {
@@ -48,12 +67,12 @@ interface Input {
 
 async function readInput(): Promise<Input> {
   const given = readOptions();
-  const company = await validateAs(CompanyBody, {
+  const company = await checked(CompanyBody, {
     name: given.name, currency: given.currency, timeZone: given['time-zone'], locale: given.locale, unitSystem: given.units, paperSize: given.paper,
     laborSellRate: given['sell-rate'], hourIncrement: '0.25', taxCategories: [], paymentTermsDays: 30,
-  });
-  const owner = await validateAs(PersonBody, { name: given.owner, email: given.email, role: 'owner', hourlyWage: '0.00', burdenPercent: '0' });
-  return { company, owner, password: await validateAs(PasswordBody, { password: await readPassword() }) };
+  }, OPTION_OF.company);
+  const owner = await checked(PersonBody, { name: given.owner, email: given.email, role: 'owner', hourlyWage: '0.00', burdenPercent: '0' }, OPTION_OF.owner);
+  return { company, owner, password: await checked(PasswordBody, { password: await readPassword() }, {}) };
 }
 
 function readOptions() {

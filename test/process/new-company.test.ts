@@ -41,7 +41,7 @@ describe('npm run new-company', () => {
       [GOOD.with(3, 'USX'), PASSWORD, /currency/],
       [GOOD, 'too short', /at least 15 characters/],
       [['--nme', 'x'], PASSWORD, /Unknown option '--nme'/],
-      [GOOD.slice(0, 6), PASSWORD, /name/],
+      [GOOD.slice(0, 6), PASSWORD, /--owner must/],
     ] as [string[], string, RegExp][]) {
       const { code, output } = await run(options, password);
       expect([options, code, output]).toEqual([options, 1, expect.stringMatching(sentence)]);
