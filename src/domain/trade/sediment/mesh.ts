@@ -1,0 +1,86 @@
+import Delaunator from 'delaunator';
+import type { Point } from '../outline.js';
+import { polygonPerimeter } from '../polygon.js';
+import type { Placed } from './place-readings.js';
+import type { GridPoint } from './point-grid.js';
+
+/** A point of the shore; `reading` where one was taken there. */
+export interface ShorePoint extends GridPoint {
+  readonly reading: Placed | null;
+}
+
+export interface Mesh {
+  /** In walking order. */
+  readonly shore: readonly ShorePoint[];
+  /** The readings that do not lie on the shore. */
+  readonly inside: readonly Placed[];
+  /** Corners in threes: indices into the shore, then into the readings inside. */
+  readonly corners: Uint32Array;
+}
+
+/** The shore is cut into pieces of this share of it and no finer, however thin the spits and channels are. */
+const FINEST = 1 / 8_000;
+
+/**
+ * The Delaunay triangulation of shore and readings. Pieces of the shore that are no edge of it are halved until all are:
+ * without this, triangles would reach across the shore of a concave pond and count land as pond. Pieces that are edges
+ * stay whole, since every new point of the shore takes part of the surface away from the readings.
+ * @param points the outline, metres
+ */
+export function meshOf(points: readonly Point[], placed: readonly Placed[]): Mesh {
+  const finest = polygonPerimeter(points) * FINEST;
+  const inside = placed.filter((reading) => reading.shore === null);
+  for (let shore = cornersAndReadings(points, placed); ; ) {
+    const corners = triangles([...shore, ...inside]);
+    const finer = halved(shore, piecesIn(corners, shore.length), finest);
+    if (finer.length === shore.length) return { shore, inside, corners };
+    shore = finer;
+  }
+}
+
+function cornersAndReadings(points: readonly Point[], placed: readonly Placed[]): ShorePoint[] {
+  const readings = placed.filter((reading): reading is Placed & { shore: number } => reading.shore !== null);
+  const taken = new Set(readings.map(({ shore }) => shore));
+  const corners = points.flatMap(([x, y], position) => (taken.has(position) ? [] : [{ position, x, y, reading: null }]));
+  const ordered = [...corners, ...readings.map((reading) => ({ position: reading.shore, x: reading.x, y: reading.y, reading }))];
+  return ordered.sort((a, b) => a.position - b.position).map(({ x, y, reading }) => ({ x, y, reading }));
+}
+
+/**
+ * Sorted first, so that a grid of readings, where four points lie on one circle and either diagonal will do, gives the
+ * same triangles wherever the lists begin and whichever way round they go.
+ */
+function triangles(points: readonly GridPoint[]): Uint32Array {
+  const order = Uint32Array.from(points.keys()).sort((i, j) => {
+    const [a, b] = [points[i] as GridPoint, points[j] as GridPoint];
+    return a.x - b.x || a.y - b.y;
+  });
+  const coordinates = new Float64Array(points.length * 2);
+  order.forEach((index, i) => {
+    const { x, y } = points[index] as GridPoint;
+    coordinates[2 * i] = x;
+    coordinates[2 * i + 1] = y;
+  });
+  return new Delaunator(coordinates).triangles.map((i) => order[i] as number);
+}
+
+/** Which pieces of the shore are edges of triangles; piece i runs from point i to the next. */
+function piecesIn(corners: Uint32Array, count: number): Uint8Array {
+  const found = new Uint8Array(count);
+  for (let i = 0; i < corners.length; i += 1) {
+    const from = corners[i] as number;
+    const to = corners[i % 3 === 2 ? i - 2 : i + 1] as number;
+    if (from >= count || to >= count) continue;
+    if (to === (from + 1) % count) found[from] = 1;
+    if (from === (to + 1) % count) found[to] = 1;
+  }
+  return found;
+}
+
+function halved(shore: readonly ShorePoint[], found: Uint8Array, finest: number): ShorePoint[] {
+  return shore.flatMap((from, i) => {
+    const to = shore[(i + 1) % shore.length] as ShorePoint;
+    if (found[i] === 1 || Math.sqrt((to.x - from.x) ** 2 + (to.y - from.y) ** 2) < finest) return [from];
+    return [from, { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2, reading: null }];
+  });
+}
