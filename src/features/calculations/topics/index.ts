@@ -1,5 +1,8 @@
 import type { Calculation } from '../calculation.js';
 import { BOULDER_WEIGHT } from './boulder-weight.js';
+import { SITE_WORK } from './site-work.js';
+import { WATER_CARE } from './water-care.js';
+import { MOVING_WATER } from './moving-water.js';
 
 /** Every calculation that the API serves, in the order of the list. */
-export const CALCULATIONS: readonly Calculation[] = [BOULDER_WEIGHT];
+export const CALCULATIONS: readonly Calculation[] = [BOULDER_WEIGHT, ...SITE_WORK, ...WATER_CARE, ...MOVING_WATER];
