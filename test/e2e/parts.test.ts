@@ -22,7 +22,7 @@ describe('parts', () => {
     const again = await company.estimator.post('/v1/parts', body);
     const other = await company.estimator.post('/v1/parts', { ...body, markupPercent: '41' });
     expect([first.status, again.status, other.status, other.body.code]).toEqual([201, 200, 409, 'id-taken']);
-    expect(first.body).toEqual({ ...body, packSize: '1', active: true, createdAt: first.body.createdAt });
+    expect(first.body).toEqual({ ...body, packSize: '1', active: true, attributes: null, createdAt: first.body.createdAt });
     expect(again.body).toEqual(first.body);
     expect((await company.owner.get(`/v1/parts/${body.id}`)).body).toEqual(first.body);
     expect((await company.owner.get(`/v1/parts/${body.id}/costs`)).body.items).toHaveLength(1);

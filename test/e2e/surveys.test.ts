@@ -5,6 +5,7 @@ import { makeTestPond, type TestPond } from '../support/test-pond.js';
 
 const ft = (value: number) => ({ value, unit: 'ft' });
 const ellipse = { shape: 'ellipse', length: ft(24), width: ft(16) };
+const nothingMore = { depthProfile: null, pipeRun: null, equipmentCondition: [], reclaimedMaterials: [], waterTests: [] };
 const probes = { unit: 'in', readings: [{ at: [1, 0.5], toSediment: 18, toBottom: 27 }, { toSediment: 20, toBottom: 30 }] };
 
 describe('surveys', () => {
@@ -25,14 +26,14 @@ describe('surveys', () => {
     const made = await company.crewLead.post('/v1/surveys', body);
     expect(made.status).toBe(201);
     expect(made.headers['etag']).toBe('"1"');
-    expect(made.body).toEqual({ id: made.body.id, ...body, createdAt: made.body.createdAt });
+    expect(made.body).toEqual({ id: made.body.id, ...body, ...nothingMore, createdAt: made.body.createdAt });
     expect((await company.crew.get(`/v1/surveys/${made.body.id}`)).body).toEqual(made.body);
   });
 
   it('needs no readings, no findings and no access factor', async () => {
     const made = await company.owner.post('/v1/surveys', { ...survey(), probes: null });
     expect(made.status).toBe(201);
-    expect(made.body).toMatchObject({ probes: null, findings: [], accessFactor: '1' });
+    expect(made.body).toMatchObject({ probes: null, findings: [], accessFactor: '1', ...nothingMore });
   });
 
   it.each([

@@ -3,6 +3,7 @@ import type { Decimal } from '../../domain/decimal.js';
 import type { Unit } from '../../domain/quantity/index.js';
 import { AmountColumn, DecimalColumn } from '../../platform/database/columns.js';
 import { ResourceEntity } from '../../platform/resources/resource-entity.js';
+import type { PartAttributes, PartKind } from './attributes/index.js';
 
 /** Something bought and sold on, at its cost of today. */
 @Entity('part')
@@ -33,4 +34,11 @@ export class PartEntity extends ResourceEntity {
 
   @Column({ type: 'boolean', default: true })
   active: boolean;
+
+  @Column({ type: 'jsonb', nullable: true })
+  attributes: PartAttributes | null;
+
+  /** The database takes it from the attributes. */
+  @Column({ type: 'text', nullable: true, generatedType: 'STORED', asExpression: "attributes ->> 'kind'", insert: false, update: false })
+  kind: PartKind | null;
 }

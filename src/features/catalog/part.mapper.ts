@@ -1,6 +1,9 @@
 import { Decimal } from '../../domain/decimal.js';
 import { toMoneyBody } from '../../platform/http/fields/index.js';
+import { filled } from '../../platform/http/filled.js';
+import { atPointer } from '../../platform/http/problems.js';
 import type { ResourceEntity } from '../../platform/resources/resource-entity.js';
+import { type PartAttributes, requireSoundAttributes } from './attributes/index.js';
 import type { PartCostEntity } from './part-cost.entity.js';
 import type { PartEntity } from './part.entity.js';
 import type { PartBody, PartCostView, PartView } from './parts.dto.js';
@@ -10,11 +13,15 @@ export function toPartView(row: PartEntity): PartView {
 }
 
 /** The part as the request that would make it: what a patch is merged into. */
-export function toPartBody(row: PartEntity): PartBody {
+export function toPartBody(row: PartValues): PartBody {
   return fields(row);
 }
 
-export function toPartRow(body: PartBody): Omit<PartEntity, keyof ResourceEntity> {
+/** What a client can set of a part: all but what the database adds. */
+export type PartValues = Omit<PartEntity, keyof ResourceEntity | 'kind'>;
+
+/** @throws Problem 400 at every place of the attributes that does not fit the others */
+export function toPartRow(body: PartBody): PartValues {
   const { sku, name, unit } = body;
   return {
     sku,
@@ -26,6 +33,7 @@ export function toPartRow(body: PartBody): Omit<PartEntity, keyof ResourceEntity
     packSize: new Decimal(body.packSize ?? '1'),
     taxCategory: body.taxCategory ?? null,
     active: body.active ?? true,
+    attributes: toAttributes(body),
   };
 }
 
@@ -34,8 +42,14 @@ export function toPartCostView(row: PartCostEntity): PartCostView {
   return { id, unitCost: toMoneyBody(row.unitCost, row.currency), recordedAt: row.recordedAt.toISOString(), recordedBy };
 }
 
-function fields(row: PartEntity): Omit<PartView, 'id' | 'createdAt'> {
-  const { sku, name, unit, taxCategory, active } = row;
+function toAttributes({ attributes }: PartBody): PartAttributes | null {
+  if (attributes === null || attributes === undefined) return null;
+  atPointer('/attributes', () => requireSoundAttributes(attributes));
+  return filled(attributes);
+}
+
+function fields(row: PartValues): Omit<PartView, 'id' | 'createdAt'> {
+  const { sku, name, unit, taxCategory, active, attributes } = row;
   return {
     sku,
     name,
@@ -45,5 +59,6 @@ function fields(row: PartEntity): Omit<PartView, 'id' | 'createdAt'> {
     packSize: row.packSize.toFixed(),
     taxCategory,
     active,
+    attributes,
   };
 }

@@ -32,7 +32,7 @@ export class PartsController {
     return tagged(toPartView(row), row.version);
   }
 
-  @ChangeRoute(PartBody, PartView, { roles: OFFICE, summary: 'Change a part', description: 'A new cost is noted in the cost history. Drafts take it up when they are priced again; what was issued stays as it is.' })
+  @ChangeRoute(PartBody, PartView, { roles: OFFICE, summary: 'Change a part', description: 'A new cost is noted in the cost history. Drafts take it up when they are priced again; what was issued stays as it is. Attributes are merged too: to give a part another kind, set the attributes of the old kind to null.' })
   async change(@CurrentActor() actor: Actor, @IdParam() id: string, @IfMatch() version: number, @Body() patch: unknown): Promise<Reply<PartView>> {
     const current = await this.parts.find(actor, id);
     const row = await this.parts.update(actor, id, version, await patched(PartBody, toPartBody(current), patch));

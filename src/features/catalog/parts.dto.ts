@@ -1,10 +1,13 @@
-import { ApiProperty, ApiSchema } from '@nestjs/swagger';
+import { ApiExtraModels, ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { type Unit, UNITS } from '../../domain/quantity/index.js';
 import { BooleanField, ChoiceField, DecimalField, MoneyBody, MoneyField, OwnIdField, TextField } from '../../platform/http/fields/index.js';
 import { ListQuery } from '../../platform/http/lists.js';
+import { ApiAttributes, ATTRIBUTES_CLASSES, AttributesField, PART_KINDS, type PartAttributes, type PartKind } from './attributes/index.js';
 
 const SKU = { max: 60, pattern: { test: /^[A-Za-z0-9][A-Za-z0-9._-]*$/, says: 'must be letters A to Z, digits, points, underscores and hyphens, beginning with a letter or digit' } };
+const ATTRIBUTES = 'What a design needs to know of the part, by its kind.';
 
+@ApiExtraModels(...ATTRIBUTES_CLASSES)
 @ApiSchema({ name: 'PartInput' })
 export class PartBody {
   @OwnIdField()
@@ -33,13 +36,20 @@ export class PartBody {
 
   @BooleanField({ description: 'Whether new quotes may use it. True when missing.', optional: true, default: true })
   active?: boolean | null;
+
+  @AttributesField(ATTRIBUTES)
+  attributes?: PartAttributes | null;
 }
 
 export class PartListQuery extends ListQuery {
   @TextField({ ...SKU, description: 'Only the part with this stock number.', optional: true })
   sku?: string;
+
+  @ChoiceField({ description: 'Only the parts whose attributes are of this kind.', of: PART_KINDS, optional: true })
+  kind?: PartKind;
 }
 
+@ApiExtraModels(...ATTRIBUTES_CLASSES)
 @ApiSchema({ name: 'Part', description: 'Something bought and sold on, at its cost of today.' })
 export class PartView {
   @ApiProperty({ type: 'string', format: 'uuid', description: 'The part.' })
@@ -68,6 +78,9 @@ export class PartView {
 
   @ApiProperty({ type: 'boolean', description: 'Whether new quotes may use it.' })
   active: boolean;
+
+  @ApiAttributes(`${ATTRIBUTES} Null when none were entered.`, true)
+  attributes: PartAttributes | null;
 
   @ApiProperty({ type: 'string', format: 'date-time', description: 'When the part was entered.' })
   createdAt: string;

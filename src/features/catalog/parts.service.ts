@@ -1,12 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
 import type { Actor } from '../../platform/auth/actor.js';
+import { entityRows } from '../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import type { ListQuery, Page } from '../../platform/http/lists.js';
 import { type Made, ResourceStore } from '../../platform/resources/resource-store.js';
 import { CompaniesService, requireCompanyCurrency, requireTaxCategory } from '../companies/index.js';
 import type { PartCostEntity } from './part-cost.entity.js';
 import { PartCostsRepository } from './part-costs.repository.js';
+import type { PartKind } from './attributes/index.js';
 import { PartEntity } from './part.entity.js';
 import { toPartRow } from './part.mapper.js';
 import type { PartBody, PartListQuery } from './parts.dto.js';
@@ -39,6 +41,11 @@ export class PartsService {
     return this.store.find(actor, id);
   }
 
+  /** The parts in use whose attributes are of these kinds, by sku, in one query; at most 2,000 of them. */
+  ofKinds(actor: Actor, kinds: readonly PartKind[]): Promise<PartEntity[]> {
+    return this.db.read(actor, (manager) => entityRows(manager, PartEntity, 'WHERE company_id = $1 AND kind = ANY ($2) AND active ORDER BY sku LIMIT 2000', [actor.companyId, kinds]));
+  }
+
   /** The parts with these ids (in lower case) that there are, by id, in one query. */
   async findMany(actor: Actor, ids: readonly string[]): Promise<Map<string, PartEntity>> {
     if (ids.length === 0) return new Map();
@@ -47,7 +54,7 @@ export class PartsService {
   }
 
   list(actor: Actor, query: PartListQuery): Promise<Page<PartEntity>> {
-    return this.store.list(actor, query, { sku: query.sku });
+    return this.store.list(actor, query, { sku: query.sku, kind: query.kind });
   }
 
   async update(actor: Actor, id: string, version: number, body: PartBody): Promise<PartEntity> {

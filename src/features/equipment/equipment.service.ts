@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { In } from 'typeorm';
 import type { Actor } from '../../platform/auth/actor.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import type { Page } from '../../platform/http/lists.js';
@@ -11,7 +12,7 @@ import type { EquipmentBody, EquipmentListQuery } from './equipment.dto.js';
 export class EquipmentService {
   private readonly store: ResourceStore<EquipmentEntity>;
 
-  constructor(db: TenantDatabase) {
+  constructor(private readonly db: TenantDatabase) {
     this.store = new ResourceStore(db, EquipmentEntity, 'piece of equipment');
   }
 
@@ -22,6 +23,13 @@ export class EquipmentService {
   /** @throws Problem 404, alike for one of another company and for none */
   find(actor: Actor, id: string): Promise<EquipmentEntity> {
     return this.store.find(actor, id);
+  }
+
+  /** The pieces with these ids that there are, by id in lower case, in one query. */
+  async findMany(actor: Actor, ids: readonly string[]): Promise<Map<string, EquipmentEntity>> {
+    if (ids.length === 0) return new Map();
+    const rows = await this.db.read(actor, (manager) => manager.find(EquipmentEntity, { where: { companyId: actor.companyId, id: In([...new Set(ids)]) } }));
+    return new Map(rows.map((row) => [row.id, row]));
   }
 
   list(actor: Actor, query: EquipmentListQuery): Promise<Page<EquipmentEntity>> {

@@ -1,11 +1,17 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { OUTLINE_SHAPES, type Outline, type Probes } from '../../domain/trade/index.js';
-import { DecimalField, Field, IdField, LocalDateField, OwnIdField, TextListField } from '../../platform/http/fields/index.js';
+import { DecimalField, Field, IdField, ListField, LocalDateField, NestedField, OwnIdField, TextListField } from '../../platform/http/fields/index.js';
 import { IdFilter, ListQuery } from '../../platform/http/lists.js';
+import { DepthPointBody, EquipmentConditionBody, PipeRunBody, ReclaimedMaterialBody, WaterTestBody } from './inputs/index.js';
 import { OUTLINE_SCHEMA, PROBES_SCHEMA } from './outline.schema.js';
 
 const OUTLINE = 'The edge of the feature: a rectangle or an ellipse by its full axes, a polygon, tape distances from two stakes, or area and perimeter measured elsewhere.';
 const PROBES = 'Rod readings below the full-water line. Without them the takeoff has no depths and no volumes.';
+const PROFILE = 'Depths along a straight line from edge to edge; the same distance twice is the face of a shelf.';
+const PIPE_RUN = 'The pipes of the circulation, their fittings and the lift.';
+const CONDITION = 'How the equipment was found, one entry a piece.';
+const RECLAIMED = 'What is on the site and can be used again.';
+const TESTS = 'Tests of the water.';
 
 /**
  * Left to the domain's readers, which run when the row is made: a body may hold tens of thousands of readings before
@@ -35,6 +41,21 @@ export class SurveyBody {
 
   @TextListField({ description: 'What was found, one thing an item.', most: 100, maxLength: 1000, optional: true, example: ['Liner torn at the waterfall', 'Roots in the skimmer'] })
   findings?: string[] | null;
+
+  @ListField(() => DepthPointBody, { description: PROFILE, fewest: 2, most: 200, optional: true })
+  depthProfile?: DepthPointBody[] | null;
+
+  @NestedField(() => PipeRunBody, { description: PIPE_RUN, optional: true })
+  pipeRun?: PipeRunBody | null;
+
+  @ListField(() => EquipmentConditionBody, { description: CONDITION, most: 50, optional: true })
+  equipmentCondition?: EquipmentConditionBody[] | null;
+
+  @ListField(() => ReclaimedMaterialBody, { description: RECLAIMED, most: 50, optional: true })
+  reclaimedMaterials?: ReclaimedMaterialBody[] | null;
+
+  @ListField(() => WaterTestBody, { description: TESTS, most: 50, optional: true })
+  waterTests?: WaterTestBody[] | null;
 }
 
 class SurveyBase {
@@ -64,6 +85,21 @@ export class SurveyView extends SurveyBase {
 
   @ApiProperty({ type: 'array', items: { type: 'string' }, maxItems: 100, description: 'What was found, one thing an item.' })
   findings: string[];
+
+  @ApiProperty({ type: () => [DepthPointBody], description: PROFILE, nullable: true, maxItems: 200 })
+  depthProfile: DepthPointBody[] | null;
+
+  @ApiProperty({ type: () => PipeRunBody, description: PIPE_RUN, nullable: true })
+  pipeRun: PipeRunBody | null;
+
+  @ApiProperty({ type: () => [EquipmentConditionBody], description: CONDITION, maxItems: 50 })
+  equipmentCondition: EquipmentConditionBody[];
+
+  @ApiProperty({ type: () => [ReclaimedMaterialBody], description: RECLAIMED, maxItems: 50 })
+  reclaimedMaterials: ReclaimedMaterialBody[];
+
+  @ApiProperty({ type: () => [WaterTestBody], description: TESTS, maxItems: 50 })
+  waterTests: WaterTestBody[];
 }
 
 @ApiSchema({ name: 'SurveySummary', description: 'A survey in a list: without its points, readings and findings, of which there can be thousands.' })

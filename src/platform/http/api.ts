@@ -5,7 +5,7 @@ import { Allow } from '../auth/allow.js';
 import { ProblemView } from './problem.view.js';
 import { PROBLEMS, type ProblemCode } from './problem.js';
 
-interface RouteOptions {
+export interface RouteOptions {
   readonly roles: readonly Role[];
   readonly summary: string;
   readonly description?: string;
@@ -28,7 +28,8 @@ export function ApiProblems(codes: readonly ProblemCode[]): MethodDecorator & Cl
   );
 }
 
-function common(options: RouteOptions, codes: readonly ProblemCode[]): MethodDecorator {
+/** What every signed-in route has: who may call it, its documentation, its problems. */
+export function common(options: RouteOptions, codes: readonly ProblemCode[]): MethodDecorator {
   return applyDecorators(
     Allow(options.roles),
     ApiBearerAuth(),

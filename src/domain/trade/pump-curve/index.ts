@@ -1,0 +1,1 @@
+export { requireFallingCurve, type CurvePoint } from './falling-curve.js';

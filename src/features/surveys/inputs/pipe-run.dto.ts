@@ -1,0 +1,39 @@
+import { ApiSchema } from '@nestjs/swagger';
+import type { Quantity } from '../../../domain/quantity/index.js';
+import { FITTING_KINDS, type FittingKind } from '../../../domain/trade/hydraulics/index.js';
+import { ChoiceField, IntegerField, ListField, QuantityField } from '../../../platform/http/fields/index.js';
+
+const SIDES = ['suction', 'discharge'] as const;
+
+@ApiSchema({ name: 'SurveyedFittings' })
+export class SurveyedFittingsBody {
+  @ChoiceField({ description: 'The kind of fitting.', of: FITTING_KINDS, example: 'elbow-90' })
+  kind: FittingKind;
+
+  @IntegerField({ description: 'How many of them, as a count.', min: 1, max: 500, example: 4 })
+  count: number;
+}
+
+@ApiSchema({ name: 'SurveyedPipe' })
+export class SurveyedPipeBody {
+  @ChoiceField({ description: 'On which side of the pump it lies.', of: SIDES })
+  side: (typeof SIDES)[number];
+
+  @QuantityField({ description: 'The length of the pipe, bends and all.', kind: 'length', minSi: 0, maxSi: 5000 })
+  length: Quantity;
+
+  @QuantityField({ description: 'The diameter of the opening inside, not the nominal size.', kind: 'length', minSi: 0.003, maxSi: 2 })
+  innerDiameter: Quantity;
+
+  @ListField(() => SurveyedFittingsBody, { description: 'The fittings in it.', most: 30, optional: true })
+  fittings?: SurveyedFittingsBody[] | null;
+}
+
+@ApiSchema({ name: 'SurveyedPipeRun' })
+export class PipeRunBody {
+  @ListField(() => SurveyedPipeBody, { description: 'The pipes, one item for each stretch of one size.', fewest: 1, most: 20 })
+  pipes: SurveyedPipeBody[];
+
+  @QuantityField({ description: 'The lift: how high the water comes out above the water that it is taken from.', kind: 'length', minSi: 0, maxSi: 200 })
+  staticLift: Quantity;
+}
