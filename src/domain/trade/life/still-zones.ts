@@ -21,7 +21,7 @@ const RING_M2 = 100 * 0.09290304;
 
 /**
  * Slow-release larvicide rings (Bti) for still water: one for each started 100 ft² regardless of depth, as a label has it.
- * @param areaM2 0 or more; area measured in square feet keeps its whole hundreds
+ * @param areaM2 above 0; area measured in square feet keeps its whole hundreds
  */
 export function larvicideRings(areaM2: number): number {
   return Math.ceil(areaM2 / RING_M2 - 1e-9);
