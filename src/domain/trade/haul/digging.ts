@@ -1,0 +1,22 @@
+/**
+ * Digging by hand in labor-hours per m3 in place: the inverse of the m3 per hour that are published for small pits.
+ * @see Guild of Project Controls compendium, "Excavate & reduce levels", hand dig in small pits
+ */
+export const HAND_DIGGING_M3_PER_H = { loose: 0.5, firm: 0.43, gravel: 0.34, clay: 0.35, 'boulder-clay': 0.28 } as const;
+
+export type HandDigging = keyof typeof HAND_DIGGING_M3_PER_H;
+export const HAND_DIGGINGS = Object.keys(HAND_DIGGING_M3_PER_H) as HandDigging[];
+
+export interface Excavator {
+  readonly bucketM3: number;
+  /** How full a bucket comes up, as a share. */
+  readonly fill: number;
+  /** Working minutes of an hour, as a share. */
+  readonly efficiency: number;
+  readonly cycleS: number;
+}
+
+/** Loose m3 per hour of an excavator: 3600 × bucket × fill × efficiency / cycle. */
+export function excavatorLooseM3PerH({ bucketM3, fill, efficiency, cycleS }: Excavator): number {
+  return (3600 * bucketM3 * fill * efficiency) / cycleS;
+}
