@@ -1,0 +1,14 @@
+export { circulationLoop, type LoopInput, type LoopResult } from './circulation-loop.js';
+export { FITTING_KINDS, fittingLoss, minorResistance, type FittingKind } from './fittings.js';
+export { flowWarnings, VELOCITY_LIMITS } from './flow-warnings.js';
+export { darcyWeisbachGradient, frictionFactor, HAZEN_WILLIAMS_EXPONENT, hazenWilliamsResistance, swameeJain, velocity } from './friction.js';
+export { operatingPoint, type OperatingPoint } from './operating-point.js';
+export type { PipeRun } from './pipe-run.js';
+export { waterPower, yearlyEnergy } from './power.js';
+export { MAX_CURVE_POINTS, pumpCurve, type PumpCurve } from './pump-curve.js';
+export { systemCurve, type FrictionMethod, type PumpingSystem, type SystemCurve, type VesselLoss } from './pumping-system.js';
+export { MAX_PUMPS, RANKING_YEARS, rankPumps, type FailedPump, type PumpingDuty, type PumpOffer, type PumpRanking, type RankedPump } from './rank-pumps.js';
+export type { RunLosses } from './run-losses.js';
+export { longestChord, shortCircuit, type ShortCircuit } from './short-circuit.js';
+export { shownFlow } from './shown.js';
+export { VISCOSITY_RANGE_C, waterViscosity } from './water.js';
