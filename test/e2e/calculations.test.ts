@@ -4,6 +4,9 @@ import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { CALCULATION_EXAMPLES } from '../support/calculation-examples.js';
 
+/** By name. */
+const ABOUT_MONEY = ['pump-ranking', 'water-cost'];
+
 describe('calculations', () => {
   let test: TestApp;
   let company: TestCompany;
@@ -26,7 +29,7 @@ describe('calculations', () => {
     for (const { name, path, inputSchema, outputSchema } of list) {
       const input = CALCULATION_EXAMPLES[name] ?? {};
       expect([name, compile(inputSchema)(input)]).toEqual([name, true]);
-      const answer = await company.crew.post(path, input);
+      const answer = await company.owner.post(path, input);
       expect([name, answer.status, answer.status === 200 ? '' : answer.text]).toEqual([name, 200, '']);
       expect([name, compile(outputSchema)(answer.body)]).toEqual([name, true]);
       expect((answer.body as { working: { steps: unknown[] } }).working.steps.length).toBeGreaterThan(0);
@@ -36,16 +39,25 @@ describe('calculations', () => {
   it('refuse an unknown field, and each field of a wrong type, with the place', async () => {
     for (const { name, path } of list) {
       const input = CALCULATION_EXAMPLES[name] ?? {};
-      const unknown = await company.crew.post(path, { ...input, unheardOf: 1 });
+      const unknown = await company.owner.post(path, { ...input, unheardOf: 1 });
       expect([name, unknown.status, unknown.body.errors[0].pointer]).toEqual([name, 400, '/unheardOf']);
       for (const [field, value] of Object.entries(input)) {
         for (const wrong of [typeof value === 'string' ? 7 : 'seven', [[]]]) {
-          const answer = await company.crew.post(path, { ...input, [field]: wrong });
+          const answer = await company.owner.post(path, { ...input, [field]: wrong });
           expect([name, field, answer.status]).toEqual([name, field, 400]);
           expect(answer.body.errors[0].pointer.startsWith(`/${field}`)).toBe(true);
         }
       }
     }
+  });
+
+  it('are for everybody, but for those that take or give a price', async () => {
+    const refused: string[] = [];
+    for (const { name, path } of list) {
+      const { status } = await company.crew.post(path, CALCULATION_EXAMPLES[name] ?? {});
+      if (status !== 200) refused.push(`${name}: ${status}`);
+    }
+    expect(refused.sort()).toEqual(ABOUT_MONEY.map((name) => `${name}: 403`));
   });
 
   function compile(schema: object): (value: unknown) => boolean {
