@@ -42,6 +42,7 @@ export function quoteInput(changes: Partial<QuoteDocumentInput> = {}): QuoteDocu
     validUntil: '2027-04-12',
     title: 'Renovation of the lower garden pond: clean-out, new underlayment, skimmer and pumps',
     currency: 'USD',
+    scope: null,
     ...sums(WORKED_LINES, '6.25'),
     ...changes,
   };

@@ -5,8 +5,8 @@ import type { NewLine } from './invoices.repository.js';
 
 type Billed = Pick<InvoiceEntity, 'jobId' | 'quoteId' | 'quoteRevision' | 'title' | 'currency' | 'netTotal' | 'taxTotal' | 'grossTotal' | 'taxes'>;
 
-/** The totals and taxes that were accepted, to the cent: computing them anew could follow a tax rate changed since. */
-export function billedAs(job: JobEntity, { currency, netTotal, taxTotal, grossTotal, taxes }: AcceptedQuote['revision']): Billed {
+/** The totals and taxes of what was taken, to the cent: computing them anew could follow a tax rate changed since. */
+export function billedAs(job: JobEntity, { revision: { currency }, sums: { netTotal, taxTotal, grossTotal, taxes } }: AcceptedQuote): Billed {
   return { jobId: job.id, quoteId: job.quoteId, quoteRevision: job.quoteRevision, title: job.title, currency, netTotal, taxTotal, grossTotal, taxes };
 }
 

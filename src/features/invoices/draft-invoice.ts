@@ -41,7 +41,7 @@ export class DraftInvoice {
     await this.requireNotBilled(actor, body);
     if (job.state === 'cancelled') throw stateConflict(`Job ${job.number} is cancelled; there is nothing to bill.`, [{ pointer: '/jobId', detail: 'is a cancelled job' }]);
     const accepted = await this.quotes.findAccepted(actor, job.quoteId);
-    const made = await this.invoices.store.create(actor, body, { ...billedAs(job, accepted.revision), basis: body.basis, state: 'draft' });
+    const made = await this.invoices.store.create(actor, body, { ...billedAs(job, accepted), basis: body.basis, state: 'draft' });
     if (made.created) await this.invoices.addLines(actor, made.row.id, accepted.lines.map(lineBilledAs));
     return made;
   }

@@ -24,7 +24,7 @@ export class IssueQuote {
 
   /**
    * Repeated, it answers the quote as it stands.
-   * @throws Problem 422 for an offer of nothing, or of less than nothing
+   * @throws Problem 422 for an offer of nothing, of less than nothing, or with a section that holds nothing
    */
   async execute(actor: Actor, id: string): Promise<QuoteSight> {
     return this.db.write(actor, async () => {
@@ -33,6 +33,8 @@ export class IssueQuote {
       const { revision, lines } = sight;
       if (revision.state !== 'draft') return sight;
       if (lines.length === 0) throw notPossible('The quote has no lines. Add labor, parts or other lines first.');
+      const empty = revision.sections.find(({ key }) => !lines.some((line) => line.section === key));
+      if (empty !== undefined) throw notPossible(`The section ${empty.key} (${empty.title}) has no lines. Put work into it, or take it out.`);
       if (revision.grossTotal.lt(0)) throw notPossible('The quote comes to less than nothing. Lower its discounts first.');
       const company = await this.companies.current(actor);
       const issuedOn = this.clock.today(company.timeZone);

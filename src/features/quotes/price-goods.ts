@@ -34,6 +34,7 @@ export function pricePart(item: AskedPart, part: PartEntity, company: CompanyEnt
     taxCategory,
     ruleId: null,
     partId: part.id,
+    section: item.section ?? null,
     working: priced.working,
   };
 }
@@ -61,6 +62,7 @@ export function priceOther(item: AskedOther, company: CompanyEntity, pointer: st
     taxCategory: item.taxCategory ?? null,
     ruleId: null,
     partId: null,
+    section: item.section ?? null,
     working,
   };
 }

@@ -46,6 +46,7 @@ export function priceLabor(item: AskedLabor, rule: LaborRuleEntity, measured: Su
     taxCategory: company.laborTaxCategory,
     ruleId: rule.id,
     partId: null,
+    section: item.section ?? null,
     working: takeoff === null ? line.working : { ...line.working, takeoff },
   };
 }

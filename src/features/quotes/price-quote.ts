@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import { DomainError } from '../../domain/errors.js';
-import { quoteTotals } from '../../domain/pricing/index.js';
 import type { Actor } from '../../platform/auth/actor.js';
 import { invalidInput, noSuchReference } from '../../platform/http/problems.js';
 import { type PartEntity, PartsService } from '../catalog/index.js';
@@ -11,6 +10,9 @@ import { LaborRulesFor } from './labor-rules-for.js';
 import { priceOther, pricePart } from './price-goods.js';
 import { priceLabor } from './price-labor.js';
 import { QuotePlaces } from './quote-place.js';
+import type { StoredSection } from './quote-revision.entity.js';
+import { isBase, type QuoteSection, sectionsOf } from './quote-sections.js';
+import { type QuoteSums, sumsOf } from './quote-sums.js';
 import type { NewLine, Place, RevisionValues } from './quotes.repository.js';
 
 export interface PricedQuote {
@@ -37,6 +39,7 @@ export class PriceQuote {
    */
   async execute(actor: Actor, input: Asked, madeOn: string): Promise<PricedQuote> {
     const asked = askedOf(input);
+    const sections = sectionsOf(asked);
     const company = await this.companies.current(actor);
     const { survey, ...place } = await this.places.of(actor, asked);
     const rulesAsOf = survey?.surveyedOn ?? madeOn;
@@ -50,7 +53,8 @@ export class PriceQuote {
     ];
     const { title, validUntil } = asked;
     const said = { surveyId: survey?.id ?? null, title, validUntil: validUntil ?? null, rulesAsOf, asked, currency: company.currency };
-    return { place, values: { ...said, ...totalsOf(lines, company) }, lines };
+    const sums = sumsFor(company, lines.filter((line) => isBase(line, sections)));
+    return { place, values: { ...said, ...sums, sections: sections.map((section) => stored(section, company, lines)) }, lines };
   }
 
   private async partsOf(actor: Actor, items: readonly AskedPart[]): Promise<{ item: AskedPart; part: PartEntity }[]> {
@@ -63,12 +67,15 @@ export class PriceQuote {
   }
 }
 
-function totalsOf(lines: readonly NewLine[], company: CompanyEntity): Pick<RevisionValues, 'netTotal' | 'taxTotal' | 'grossTotal' | 'taxes'> {
+/** The totals of a section on its own: what it would add, but for a cent where tax rounds otherwise on the sum. */
+function stored(section: QuoteSection, company: CompanyEntity, lines: readonly NewLine[]): StoredSection {
+  const { netTotal, taxTotal, grossTotal, taxes } = sumsFor(company, lines.filter((line) => line.section === section.key));
+  return { ...section, netTotal: netTotal.toFixed(), taxTotal: taxTotal.toFixed(), grossTotal: grossTotal.toFixed(), taxes };
+}
+
+function sumsFor(company: CompanyEntity, lines: readonly NewLine[]): QuoteSums {
   try {
-    const taxable = lines.map(({ taxCategory, amount }) => ({ category: taxCategory, amount }));
-    const { netTotal, taxTotal, grossTotal, taxes } = quoteTotals(taxable, taxCategoriesOf(company), company.currency);
-    const stored = taxes.map(({ category, name, rate, base, tax }) => ({ category, name, rate: rate.toFixed(), base: base.toFixed(), tax: tax.toFixed() }));
-    return { netTotal, taxTotal, grossTotal, taxes: stored };
+    return sumsOf(lines, taxCategoriesOf(company), company.currency);
   } catch (error) {
     // The lines of the price are no field of the request: the complaint is about the request as a whole.
     if (error instanceof DomainError) throw invalidInput(error.violations.map(({ detail }) => ({ pointer: '', detail })));

@@ -8,8 +8,11 @@ import { costCodeTitle, type DocumentLine, documentCompany, documentCustomer, ty
 import { CustomersService } from '../customers/index.js';
 import { FeaturesService } from '../features/index.js';
 import { SitesService } from '../sites/index.js';
+import type { DocumentScope } from './document-scope.js';
 import { composeQuoteDocument } from './quote-document.js';
 import type { QuoteLineEntity } from './quote-line.entity.js';
+import type { StoredSection } from './quote-revision.entity.js';
+import { isBase } from './quote-sections.js';
 import type { QuoteEntity } from './quote.entity.js';
 import type { QuoteSight } from './quotes.repository.js';
 
@@ -38,7 +41,8 @@ export class PrintQuote {
         revision: revision.revision,
         title,
         currency,
-        lines: lines.map((line) => printable(line, amount)),
+        lines: lines.filter((line) => isBase(line, revision.sections)).map((line) => printable(line, amount)),
+        scope: revision.sections.length === 0 ? null : scopeOf(revision.sections, lines, amount),
         netTotal: amount(revision.netTotal),
         taxes: taxes.map(({ name, rate, base, tax }) => ({ name, rate, base: amount(base), tax: amount(tax) })),
         grossTotal: amount(revision.grossTotal),
@@ -51,6 +55,16 @@ export class PrintQuote {
     const site = await this.sites.find(actor, siteId);
     return documentSite(site, await this.features.find(actor, featureId));
   }
+}
+
+function scopeOf(sections: readonly StoredSection[], lines: readonly QuoteLineEntity[], amount: (value: Decimal | string) => string): DocumentScope {
+  const printed = (key: string | null): DocumentLine[] => lines.filter(({ section }) => section === key).map((line) => printable(line, amount));
+  return {
+    always: printed(null),
+    sections: sections.map(({ key, title, phase, optional, netTotal, taxTotal, grossTotal }) => {
+      return { title, phase, optional, lines: printed(key), netTotal: amount(netTotal), taxTotal: amount(taxTotal), grossTotal: amount(grossTotal) };
+    }),
+  };
 }
 
 function printable({ kind, costCode, description, quantity, unit, unitPrice, amount: net }: QuoteLineEntity, amount: (value: Decimal) => string): DocumentLine {

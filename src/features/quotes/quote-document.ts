@@ -1,8 +1,12 @@
-import { documentFormat, type DocumentModel } from '../../platform/documents/index.js';
+import { documentFormat, type DocumentModel, type Signature } from '../../platform/documents/index.js';
 import { BEFORE_THE_WORK, companyBlock, customerParty, documentLanguage, pricedTable, siteParty, totalsOf } from '../customer-documents/index.js';
 import type { DocumentCompany, DocumentCustomer, DocumentSite, DocumentSums } from '../customer-documents/index.js';
+import { choices, type DocumentScope, optionTotals, phaseTotals, scopeTable } from './document-scope.js';
 
-/** What a quote document is composed from; everything is computed before and only put into words here. */
+/**
+ * What a quote document is composed from; everything is computed before and only put into words here. Its lines and
+ * totals are without the optional sections.
+ */
 export interface QuoteDocumentInput extends DocumentSums {
   readonly company: DocumentCompany;
   /** A price for work whose customer or place is not entered yet has none. */
@@ -15,13 +19,15 @@ export interface QuoteDocumentInput extends DocumentSums {
   readonly validUntil: string;
   readonly title: string;
   readonly currency: string;
+  /** null for a quote without sections. */
+  readonly scope: DocumentScope | null;
 }
 
 /** @throws RangeError when a total is not the sum of the lines, or a number or date is malformed */
 export function composeQuoteDocument(input: QuoteDocumentInput): DocumentModel {
-  const { company } = input;
+  const { company, scope } = input;
   const format = documentFormat(company.locale, input.currency);
-  const name = `quote ${input.number}, revision ${input.revision}`;
+  const choice = scope && choices(scope);
   const validUntil = format.date(input.validUntil);
   return {
     paperSize: company.paperSize,
@@ -42,20 +48,28 @@ export function composeQuoteDocument(input: QuoteDocumentInput): DocumentModel {
     introduction: [
       'This quote covers the work and materials listed below. What is not listed is not part of the price.',
     ],
-    table: pricedTable(input.lines, input.currency, format),
-    totals: totalsOf(input, format, true),
-    notes: [{ heading: 'What happens next', paragraphs: nextSteps(validUntil), numbered: true }],
+    table: scope ? scopeTable(scope, input.currency, format) : pricedTable(input.lines, input.currency, format),
+    totals: [...(scope ? phaseTotals(scope, input.netTotal, format) : []), ...totalsOf(input, format, true), ...(scope ? optionTotals(scope, format) : [])],
+    notes: [...(choice ? [choice] : []), { heading: 'What happens next', paragraphs: nextSteps(validUntil), numbered: true }],
     cautions: [BEFORE_THE_WORK],
-    signature: {
-      heading: 'Acceptance',
-      statement: `I accept ${name}, for a total of ${format.money(input.grossTotal)}, and ask for the work listed in it to be done.`,
-      fields: [
-        { label: 'Name in print', weight: 3 },
-        { label: 'Signature', weight: 3 },
-        { label: 'Date', weight: 1.6 },
-      ],
-    },
+    signature: acceptance(input, format.money(input.grossTotal), choice !== null),
     footer: `${company.name} · Quote ${input.number}, revision ${input.revision}`,
+  };
+}
+
+function acceptance({ number, revision }: QuoteDocumentInput, total: string, chooses: boolean): Signature {
+  const accepted = `I accept quote ${number}, revision ${revision}, for a total of ${total}`;
+  return {
+    heading: 'Acceptance',
+    statement: chooses
+      ? `${accepted} and with the changes that I name on the first line, and ask for the work listed in it to be done.`
+      : `${accepted}, and ask for the work listed in it to be done.`,
+    ...(chooses ? { above: [{ label: 'Options to add, and phases to leave for later', weight: 1 }] } : {}),
+    fields: [
+      { label: 'Name in print', weight: 3 },
+      { label: 'Signature', weight: 3 },
+      { label: 'Date', weight: 1.6 },
+    ],
   };
 }
 

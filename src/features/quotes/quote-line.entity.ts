@@ -65,6 +65,10 @@ export class QuoteLineEntity {
   @Column({ name: 'part_id', type: 'uuid', nullable: true })
   partId: string | null;
 
+  /** The key of its section; null for work that is taken in any case. */
+  @Column({ type: 'text', nullable: true })
+  section: string | null;
+
   @Column({ type: 'jsonb' })
   working: LineWorking;
 }

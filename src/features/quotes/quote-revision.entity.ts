@@ -2,6 +2,7 @@ import { Column, Entity, PrimaryColumn } from 'typeorm';
 import type { Decimal } from '../../domain/decimal.js';
 import { AmountColumn, DateColumn } from '../../platform/database/columns.js';
 import type { Asked } from './asked.js';
+import type { QuoteSection } from './quote-sections.js';
 
 export const QUOTE_STATES = ['draft', 'issued', 'accepted', 'superseded'] as const;
 export type QuoteState = (typeof QUOTE_STATES)[number];
@@ -13,6 +14,14 @@ export interface StoredTax {
   readonly rate: string;
   readonly base: string;
   readonly tax: string;
+}
+
+/** A section with its own totals, as if it were taken alone; decimal strings like those of its taxes. */
+export interface StoredSection extends QuoteSection {
+  readonly netTotal: string;
+  readonly taxTotal: string;
+  readonly grossTotal: string;
+  readonly taxes: readonly StoredTax[];
 }
 
 /** One priced version of a quote. Once issued it never changes; triggers see to that. */
@@ -55,6 +64,10 @@ export class QuoteRevisionEntity {
   @Column({ type: 'text' })
   currency: string;
 
+  @Column({ type: 'jsonb', default: [] })
+  sections: StoredSection[];
+
+  /** Of all but the optional sections, as are the other totals and the taxes. */
   @AmountColumn('net_total')
   netTotal: Decimal;
 
@@ -87,4 +100,20 @@ export class QuoteRevisionEntity {
 
   @Column({ name: 'accepted_at', type: 'timestamptz', nullable: true })
   acceptedAt: Date | null;
+
+  /** The keys of the sections taken; the accepted totals are those of what was taken. */
+  @Column({ name: 'accepted_sections', type: 'jsonb', nullable: true })
+  acceptedSections: string[] | null;
+
+  @AmountColumn('accepted_net_total', { nullable: true })
+  acceptedNetTotal: Decimal | null;
+
+  @AmountColumn('accepted_tax_total', { nullable: true })
+  acceptedTaxTotal: Decimal | null;
+
+  @AmountColumn('accepted_gross_total', { nullable: true })
+  acceptedGrossTotal: Decimal | null;
+
+  @Column({ name: 'accepted_taxes', type: 'jsonb', nullable: true })
+  acceptedTaxes: StoredTax[] | null;
 }

@@ -74,6 +74,9 @@ export class QuoteLineView {
   @ApiProperty({ ...nullableId, description: 'The part; the working names its version.' })
   partId: string | null;
 
+  @ApiProperty({ type: 'string', nullable: true, description: 'The key of its section; null for what is taken in any case.' })
+  section: string | null;
+
   @ApiProperty({ type: QuoteLineWorkingView, description: 'How the line was priced.' })
   working: QuoteLineWorkingView;
 }
@@ -131,17 +134,53 @@ export class QuoteSummaryView {
   @ApiProperty({ ...nullableDate, description: 'The day of the acceptance.' })
   acceptedOn: string | null;
 
-  @ApiProperty({ type: MoneyBody, description: 'The sum of the lines.' })
+  @ApiProperty({ type: MoneyBody, description: 'The sum of the lines, but for those of optional sections: what is accepted when nothing is said.' })
   netTotal: MoneyBody;
 
-  @ApiProperty({ type: MoneyBody, description: 'The sum of the taxes.' })
+  @ApiProperty({ type: MoneyBody, description: 'The sum of the taxes, without optional sections.' })
+  taxTotal: MoneyBody;
+
+  @ApiProperty({ type: MoneyBody, description: 'Net and taxes, without optional sections.' })
+  grossTotal: MoneyBody;
+
+  @ApiProperty({ type: MoneyBody, nullable: true, description: 'The sum of the lines that were taken: the contract. Null until it is accepted.' })
+  acceptedNetTotal: MoneyBody | null;
+
+  @ApiProperty({ type: MoneyBody, nullable: true, description: 'The taxes on what was taken. Null until it is accepted.' })
+  acceptedTaxTotal: MoneyBody | null;
+
+  @ApiProperty({ type: MoneyBody, nullable: true, description: 'Net and taxes of what was taken. Null until it is accepted.' })
+  acceptedGrossTotal: MoneyBody | null;
+
+  @ApiProperty({ type: 'string', format: 'date-time', description: 'When the quote was made.' })
+  createdAt: string;
+}
+
+@ApiSchema({ name: 'QuoteSection', description: 'A section with its own totals, as if it were taken alone. Tax is rounded once on all that is taken, so sections taken together may come to a cent more or less than their totals.' })
+export class QuoteSectionView {
+  @ApiProperty({ type: 'string', description: 'What items and the acceptance call it by.' })
+  key: string;
+
+  @ApiProperty({ type: 'string', description: 'What stands on the document.' })
+  title: string;
+
+  @ApiProperty({ type: 'integer', minimum: 1, description: 'The phase that it belongs to.' })
+  phase: number;
+
+  @ApiProperty({ type: 'boolean', description: 'Whether it is left out of the totals of the quote.' })
+  optional: boolean;
+
+  @ApiProperty({ type: MoneyBody, description: 'The sum of its lines.' })
+  netTotal: MoneyBody;
+
+  @ApiProperty({ type: MoneyBody, description: 'The taxes on its lines.' })
   taxTotal: MoneyBody;
 
   @ApiProperty({ type: MoneyBody, description: 'Net and taxes.' })
   grossTotal: MoneyBody;
 
-  @ApiProperty({ type: 'string', format: 'date-time', description: 'When the quote was made.' })
-  createdAt: string;
+  @ApiProperty({ type: 'boolean', nullable: true, description: 'Whether the customer took it; null until the quote is accepted.' })
+  taken: boolean | null;
 }
 
 @ApiSchema({ name: 'Quote', description: 'An offer in one of its revisions.' })
@@ -149,8 +188,14 @@ export class QuoteView extends QuoteSummaryView {
   @ApiProperty({ type: [QuoteLineView], description: 'The lines: labor, parts, other.' })
   lines: QuoteLineView[];
 
-  @ApiProperty({ type: [QuoteTaxView], description: 'The taxes, one for each category that has lines.' })
+  @ApiProperty({ type: [QuoteTaxView], description: 'The taxes, one for each category that has lines outside optional sections.' })
   taxes: QuoteTaxView[];
+
+  @ApiProperty({ type: [QuoteSectionView], description: 'The sections, in the order in which they were given; none in a quote that is taken or left as a whole.' })
+  sections: QuoteSectionView[];
+
+  @ApiProperty({ type: [QuoteTaxView], nullable: true, description: 'The taxes on what was taken, each computed once on the sum of its lines. Null until it is accepted.' })
+  acceptedTaxes: QuoteTaxView[] | null;
 }
 
 @ApiSchema({ name: 'QuoteAcceptance', description: 'What an acceptance led to.' })

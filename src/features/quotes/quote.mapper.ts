@@ -2,20 +2,22 @@ import { Decimal } from '../../domain/decimal.js';
 import { minorUnits } from '../../domain/money/index.js';
 import { type MoneyBody, toMoneyBody } from '../../platform/http/fields/index.js';
 import type { QuoteLineEntity } from './quote-line.entity.js';
-import type { QuoteRevisionEntity } from './quote-revision.entity.js';
-import type { QuoteLineView, QuoteSummaryView, QuoteView } from './quote-views.dto.js';
+import type { QuoteRevisionEntity, StoredSection, StoredTax } from './quote-revision.entity.js';
+import type { QuoteLineView, QuoteSectionView, QuoteSummaryView, QuoteTaxView, QuoteView } from './quote-views.dto.js';
 import type { QuoteEntity } from './quote.entity.js';
 import type { QuoteSight } from './quotes.repository.js';
 
 /** All that a summary shows of a revision: what a list reads. */
 export const SUMMARY_COLUMNS = [
   'id', 'revision', 'state', 'title', 'reason', 'surveyId', 'validUntil', 'rulesAsOf', 'currency', 'netTotal', 'taxTotal', 'grossTotal', 'issuedOn', 'acceptedBy', 'acceptedOn',
+  'acceptedNetTotal', 'acceptedTaxTotal', 'acceptedGrossTotal',
 ] as const satisfies readonly (keyof QuoteRevisionEntity)[];
 
 export type SummaryOfRevision = Pick<QuoteRevisionEntity, (typeof SUMMARY_COLUMNS)[number]>;
 
 export function toQuoteSummary(quote: QuoteEntity, row: SummaryOfRevision): QuoteSummaryView {
   const { revision, state, title, reason, surveyId, currency, validUntil, rulesAsOf, issuedOn, acceptedBy, acceptedOn } = row;
+  const ifAccepted = (amount: Decimal | null): MoneyBody | null => (amount === null ? null : toMoneyBody(amount, currency));
   const { id, number, featureId, siteId, customerId } = quote;
   return {
     id,
@@ -39,21 +41,44 @@ export function toQuoteSummary(quote: QuoteEntity, row: SummaryOfRevision): Quot
     netTotal: toMoneyBody(row.netTotal, currency),
     taxTotal: toMoneyBody(row.taxTotal, currency),
     grossTotal: toMoneyBody(row.grossTotal, currency),
+    acceptedNetTotal: ifAccepted(row.acceptedNetTotal),
+    acceptedTaxTotal: ifAccepted(row.acceptedTaxTotal),
+    acceptedGrossTotal: ifAccepted(row.acceptedGrossTotal),
     createdAt: quote.createdAt.toISOString(),
   };
 }
 
 export function toQuoteView({ quote, revision, lines }: QuoteSight): QuoteView {
-  const money = (amount: string): MoneyBody => toMoneyBody(new Decimal(amount), revision.currency);
+  const { currency, sections, acceptedTaxes, acceptedSections } = revision;
   return {
     ...toQuoteSummary(quote, revision),
-    lines: lines.map((line) => toLineView(line, revision.currency)),
-    taxes: revision.taxes.map(({ category, name, rate, base, tax }) => ({ category, name, rate, base: money(base), tax: money(tax) })),
+    lines: lines.map((line) => toLineView(line, currency)),
+    taxes: revision.taxes.map((tax) => toTaxView(tax, currency)),
+    sections: sections.map((section) => toSectionView(section, acceptedSections, currency)),
+    acceptedTaxes: acceptedTaxes?.map((tax) => toTaxView(tax, currency)) ?? null,
+  };
+}
+
+function toTaxView({ category, name, rate, base, tax }: StoredTax, currency: string): QuoteTaxView {
+  return { category, name, rate, base: toMoneyBody(new Decimal(base), currency), tax: toMoneyBody(new Decimal(tax), currency) };
+}
+
+function toSectionView({ key, title, phase, optional, ...totals }: StoredSection, taken: readonly string[] | null, currency: string): QuoteSectionView {
+  const money = (amount: string): MoneyBody => toMoneyBody(new Decimal(amount), currency);
+  return {
+    key,
+    title,
+    phase,
+    optional,
+    netTotal: money(totals.netTotal),
+    taxTotal: money(totals.taxTotal),
+    grossTotal: money(totals.grossTotal),
+    taken: taken?.includes(key) ?? null,
   };
 }
 
 function toLineView(line: QuoteLineEntity, currency: string): QuoteLineView {
-  const { id, kind, costCode, description, unit, taxCategory, ruleId, partId, working } = line;
+  const { id, kind, costCode, description, unit, taxCategory, ruleId, partId, section, working } = line;
   return {
     id,
     kind,
@@ -69,6 +94,7 @@ function toLineView(line: QuoteLineEntity, currency: string): QuoteLineView {
     taxCategory,
     ruleId,
     partId,
+    section,
     working,
   };
 }

@@ -73,7 +73,7 @@ export class QuotesController {
     path: ':id/acceptance',
     roles: OFFICE,
     summary: 'Note that the customer accepted',
-    description: 'Makes the job. Only the current revision can be accepted, once it is issued and until `validUntil` in the site\'s time zone.',
+    description: 'Makes the job, of the sections that were taken: all but the optional ones unless `sections` says otherwise. What was not taken stays in the quote; ordered later, it is another quote. Only the current revision can be accepted, once it is issued and until `validUntil` in the site\'s time zone.',
   })
   async accept(@CurrentActor() actor: Actor, @IdParam() id: string, @Body() body: AcceptQuoteBody): Promise<Reply<QuoteAcceptanceView>> {
     const { jobId, created } = await this.accepting.execute(actor, id, body);

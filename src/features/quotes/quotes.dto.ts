@@ -1,9 +1,26 @@
 import { ApiSchema } from '@nestjs/swagger';
-import { CostCodeField, DecimalField, IdField, ListField, LocalDateField, type MoneyBody, MoneyField, OwnIdField, TextField } from '../../platform/http/fields/index.js';
+import { BooleanField, CostCodeField, DecimalField, IdField, IntegerField, ListField, LocalDateField, type MoneyBody, MoneyField, OwnIdField, TextField, TextListField } from '../../platform/http/fields/index.js';
 import type { Asked } from './asked.js';
+import { SectionKeyField } from './section-key.js';
 
 const QUANTITY = { max: '1000000', scale: 4 };
 const ID_OF_RULE = 'The labor rule to use; without one, the cost code\'s rule that was in force on the survey\'s date.';
+const IN_SECTION = { description: 'The key of the section that it belongs to, one of `sections`; without one it is taken in any case.', optional: true };
+
+@ApiSchema({ name: 'QuoteSectionInput', description: 'A part of the scope that the customer may take or leave as a whole.' })
+export class SectionBody {
+  @SectionKeyField({ description: 'What items and the acceptance call it by; once in a quote.' })
+  key: string;
+
+  @TextField({ description: 'What stands on the document.', max: 200, example: 'Waterfall and stream' })
+  title: string;
+
+  @IntegerField({ description: 'The phase that it belongs to, from 1. What is not optional in phase 1 is always taken; a later phase can be left for later.', min: 1, max: 50, optional: true, default: 1 })
+  phase?: number | null;
+
+  @BooleanField({ description: 'Whether it is left out of the totals, and not taken unless the acceptance names it.', optional: true, default: false })
+  optional?: boolean | null;
+}
 
 @ApiSchema({ name: 'QuoteLaborInput', description: 'Labor to be priced by a rule.' })
 export class LaborItemBody {
@@ -18,6 +35,9 @@ export class LaborItemBody {
 
   @TextField({ description: 'What stands on the document; the rule\'s name when missing.', max: 500, optional: true })
   description?: string | null;
+
+  @SectionKeyField(IN_SECTION)
+  section?: string | null;
 }
 
 @ApiSchema({ name: 'QuotePartInput', description: 'A part of the catalog to be priced.' })
@@ -30,6 +50,9 @@ export class PartItemBody {
 
   @CostCodeField({ description: 'The cost code that the purchase is planned for.', example: 'liner' })
   costCode: string;
+
+  @SectionKeyField(IN_SECTION)
+  section?: string | null;
 }
 
 @ApiSchema({ name: 'QuoteOtherInput', description: 'Anything else with a price: disposal, rental, a discount.' })
@@ -51,6 +74,9 @@ export class OtherItemBody {
 
   @CostCodeField({ description: 'The cost code that the cost is planned for.', example: 'hauling' })
   costCode: string;
+
+  @SectionKeyField(IN_SECTION)
+  section?: string | null;
 }
 
 /** The fields that say what is priced, alike for a new quote and a new revision. */
@@ -63,6 +89,9 @@ abstract class PricedBody {
 
   @LocalDateField({ description: 'The last day on which the quote can be accepted, in the site\'s time zone. When missing, 30 days from the issue.', optional: true, example: '2027-05-12' })
   validUntil?: string | null;
+
+  @ListField(() => SectionBody, { description: 'The sections of the scope, base or optional, in phases. Without any the quote is taken or left as a whole.', most: 50, optional: true })
+  sections?: SectionBody[] | null;
 
   @ListField(() => LaborItemBody, { description: 'Labor, priced by rules.', most: 100, optional: true })
   labor?: LaborItemBody[] | null;
@@ -101,4 +130,7 @@ export class AcceptQuoteBody {
 
   @LocalDateField({ description: 'The day of the acceptance, in the site\'s time zone.' })
   acceptedOn: string;
+
+  @TextListField({ description: 'The keys of the sections that are taken; all that are not optional when missing. What is not optional in phase 1 must be among them. The job, its contract and the invoice follow what is taken; what is left out stays in the quote, and is ordered later by another quote.', most: 50, maxLength: 40, optional: true, example: ['circulation', 'waterfall'] })
+  sections?: string[] | null;
 }

@@ -3,18 +3,24 @@ import type { Actor } from '../../platform/auth/actor.js';
 import { FileStore } from '../../platform/files/file-store.js';
 import type { ListQuery, Page } from '../../platform/http/lists.js';
 import { stateConflict } from '../../platform/http/problems.js';
+import { acceptedSums } from './accepted-sums.js';
 import { QuoteList, type QuoteRow } from './quote-list.js';
 import type { QuoteListQuery } from './quote-queries.dto.js';
 import type { QuoteLineEntity } from './quote-line.entity.js';
 import type { QuoteRevisionEntity } from './quote-revision.entity.js';
+import type { QuoteSums } from './quote-sums.js';
 import type { QuoteEntity } from './quote.entity.js';
 import { type QuoteSight, QuotesRepository } from './quotes.repository.js';
+import { linesTaken } from './taken-sections.js';
 
 /** What a customer agreed to; its taxes and amounts are what is billed. */
 export interface AcceptedQuote {
   readonly quote: QuoteEntity;
   readonly revision: QuoteRevisionEntity;
+  /** Only those taken. */
   readonly lines: readonly QuoteLineEntity[];
+  /** The totals of what was taken, which may differ from those of the revision. */
+  readonly sums: QuoteSums;
 }
 
 /** Reads quotes. */
@@ -42,13 +48,14 @@ export class QuotesService {
   }
 
   /**
-   * The revision that was accepted, with its lines in their order.
+   * The revision that was accepted, with the lines that were taken in their order and what they come to.
    * @throws Problem 404, or 409 when the quote was not accepted
    */
   async findAccepted(actor: Actor, quoteId: string): Promise<AcceptedQuote> {
-    const sight = await this.find(actor, quoteId);
-    if (sight.revision.state !== 'accepted') throw stateConflict(`The quote ${sight.quote.number} was not accepted.`);
-    return sight;
+    const { quote, revision, lines } = await this.find(actor, quoteId);
+    const sums = acceptedSums(revision);
+    if (sums === null) throw stateConflict(`The quote ${quote.number} was not accepted.`);
+    return { quote, revision, lines: linesTaken(lines, revision.acceptedSections ?? []), sums };
   }
 
   /**

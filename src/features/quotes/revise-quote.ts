@@ -56,6 +56,7 @@ function revised(before: Asked, body: ReviseQuoteBody): Asked {
     featureId: (body.featureId === undefined ? before.featureId : body.featureId) ?? null,
     validUntil: (body.validUntil === undefined ? before.validUntil : body.validUntil) ?? null,
     title: body.title ?? before.title,
+    sections: body.sections ?? before.sections ?? null,
     labor: body.labor ?? before.labor ?? null,
     parts: body.parts ?? before.parts ?? null,
     other: body.other ?? before.other ?? null,

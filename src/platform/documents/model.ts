@@ -89,6 +89,8 @@ export interface Caution {
 export interface Signature {
   readonly heading: string;
   readonly statement: string;
+  /** A row of lines to write on before those of the signature. */
+  readonly above?: readonly SignatureField[];
   /** Each is a line to write on; they share the width by weight. */
   readonly fields: readonly SignatureField[];
 }

@@ -1,5 +1,5 @@
 import type { Canvas } from './canvas.js';
-import type { Signature } from './model.js';
+import type { Signature, SignatureField } from './model.js';
 import { BLOCK_HEADING, drawBlockHeading } from './prose.js';
 import { STYLES, WRITING_LINE } from './theme.js';
 import { wrap } from './wrap.js';
@@ -11,15 +11,20 @@ const WRITING = 34;
 /** Where to sign: heading, statement and lines stay on one page, so that nobody signs a sheet without the words. */
 export function drawSignature(canvas: Canvas, signature: Signature): void {
   const statement = wrap(signature.statement, STYLES.body, canvas.width);
-  canvas.ensure(BLOCK_HEADING + statement.length * STYLES.body.leading + WRITING + STYLES.label.leading + 4);
+  const rows = [...(signature.above ? [signature.above] : []), signature.fields];
+  const row = WRITING + STYLES.label.leading + 4;
+  canvas.ensure(BLOCK_HEADING + statement.length * STYLES.body.leading + rows.length * row);
   drawBlockHeading(canvas, signature.heading);
   canvas.tags.leaf(canvas.tags.root, 'P', () => canvas.lines(statement, canvas.left, canvas.y, STYLES.body));
-  canvas.y += statement.length * STYLES.body.leading + WRITING;
-  drawFields(canvas, signature);
-  canvas.y += STYLES.label.leading + 4;
+  canvas.y += statement.length * STYLES.body.leading;
+  for (const fields of rows) {
+    canvas.y += WRITING;
+    drawFields(canvas, fields);
+    canvas.y += STYLES.label.leading + 4;
+  }
 }
 
-function drawFields(canvas: Canvas, { fields }: Signature): void {
+function drawFields(canvas: Canvas, fields: readonly SignatureField[]): void {
   const share = fields.reduce((sum, field) => sum + field.weight, 0);
   const free = canvas.width - GAP * (fields.length - 1);
   let x = canvas.left;
