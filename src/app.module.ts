@@ -13,6 +13,7 @@ import { PartsModule } from './features/catalog/index.js';
 import { PaymentsModule } from './features/payments/index.js';
 import { PeopleModule } from './features/people/index.js';
 import { ProfitabilityModule } from './features/profitability/index.js';
+import { ProposalsModule } from './features/proposals/index.js';
 import { QuotesModule } from './features/quotes/index.js';
 import { SessionsModule } from './features/sessions/index.js';
 import { SitesModule } from './features/sites/index.js';
@@ -44,6 +45,7 @@ const SLICES = [
   InvoicesModule,
   PaymentsModule,
   ProfitabilityModule,
+  ProposalsModule,
   CalculationsModule,
   DemonstrationModule,
 ];

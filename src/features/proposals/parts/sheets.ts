@@ -1,0 +1,55 @@
+import { Decimal } from '../../../domain/decimal.js';
+import { toSi } from '../../../domain/quantity/index.js';
+import type { PartEntity } from '../../catalog/index.js';
+import { type Choice, choose, inPartUnit, type Verdict } from '../choice.js';
+import type { SiteFigures } from '../site-figures.js';
+
+/** 1 ft on every side to lay over the edge: common practice. */
+export const USUAL_OVERLAP_M = 0.3048;
+
+export interface Sheet {
+  readonly lengthM: number;
+  readonly widthM: number;
+}
+
+/**
+ * The sheet that lines a pond: length + 2 depths + 2 overlaps by width + 2 depths + 2 overlaps, from the greatest
+ * dimensions. Common practice, no source; exact for vertical walls and stepped shelves, too large for slopes.
+ */
+export function sheetFor({ box, greatestDepthM }: SiteFigures, overlapM: number): Sheet | null {
+  if (box === null || greatestDepthM === null) return null;
+  const around = 2 * greatestDepthM + 2 * overlapM;
+  return { lengthM: box.lengthM + around, widthM: box.widthM + around };
+}
+
+/** Liners, or underlayments, that cover the sheet. */
+export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet): Choice {
+  return choose(parts, (part) => covers(part, sheet));
+}
+
+function covers(part: PartEntity, sheet: Sheet): Verdict {
+  const areaM2 = sheet.lengthM * sheet.widthM;
+  const size = `${feet(sheet.lengthM)} × ${feet(sheet.widthM)} ft`;
+  const { strips, seams } = stripsOf(part, sheet);
+  const why = `A sheet of ${size}${seams === 0 ? '' : `, in ${strips} strips with ${seams} seam(s): each seam takes an overlap more`}.`;
+  const byArea = inPartUnit(areaM2, 'area', part);
+  if (byArea !== null) return { quantity: byArea, why };
+  const rollM2 = rollArea(part);
+  if (part.unit === 'each' && rollM2 !== null) return { quantity: new Decimal(Math.ceil(areaM2 / rollM2 - 1e-9)), why: `${why} Whole rolls, by area.` };
+  return { reason: `It is sold by ${part.unit}, and its roll width and length are not in the catalog.` };
+}
+
+function stripsOf({ attributes }: PartEntity, sheet: Sheet): { strips: number; seams: number } {
+  const width = attributes !== null && 'rollWidth' in attributes && attributes.rollWidth ? toSi(attributes.rollWidth) : null;
+  const strips = width === null ? 1 : Math.ceil(Math.min(sheet.lengthM, sheet.widthM) / width - 1e-9);
+  return { strips, seams: strips - 1 };
+}
+
+function rollArea({ attributes }: PartEntity): number | null {
+  if (attributes === null || !('rollWidth' in attributes) || !attributes.rollWidth || !attributes.rollLength) return null;
+  return toSi(attributes.rollWidth) * toSi(attributes.rollLength);
+}
+
+function feet(metres: number): string {
+  return (metres / 0.3048).toFixed(1);
+}

@@ -1,0 +1,132 @@
+import { ApiProperty, ApiSchema } from '@nestjs/swagger';
+import type { Quantity } from '../../domain/quantity/index.js';
+import { CostCodeField, DecimalField, Field, ListField, ChoiceField, NumberField, QuantityField } from '../../platform/http/fields/index.js';
+import { SCOPES, type Scope } from './scopes.js';
+
+@ApiSchema({ name: 'ScopeCostCode' })
+export class ScopeCostCodeBody {
+  @ChoiceField({ description: 'The scope.', of: SCOPES })
+  scope: Scope;
+
+  @CostCodeField({ description: 'The cost code that its hours and parts go to.' })
+  costCode: string;
+}
+
+function checkScopes(value: unknown): string | null {
+  if (!Array.isArray(value) || value.length === 0) return 'must be a list of at least one scope';
+  const bad = value.findIndex((scope) => !(SCOPES as readonly unknown[]).includes(scope));
+  if (bad >= 0) return `/${bad}: must be one of ${SCOPES.join(', ')}`;
+  const twice = value.findIndex((scope, index) => value.indexOf(scope) < index);
+  return twice < 0 ? null : `/${twice}: is there twice`;
+}
+
+@ApiSchema({ name: 'ProposalInput' })
+export class ProposalBody {
+  @Field({ description: 'What is to be done, in any order.', example: ['clean-out', 'haul-away', 'edge'] }, { type: 'array', items: { type: 'string', enum: [...SCOPES] }, minItems: 1, maxItems: SCOPES.length, uniqueItems: true }, checkScopes)
+  scope: Scope[];
+
+  @ListField(() => ScopeCostCodeBody, { description: 'Cost codes for scopes that the company calls otherwise than usual.', most: SCOPES.length, optional: true })
+  costCodes?: ScopeCostCodeBody[] | null;
+
+  @NumberField({ description: 'In how many hours the loop is to turn the water over once; 2 unless told (1 to 2 is common practice).', min: 0.1, max: 48, optional: true, default: 2 })
+  turnoverHours?: number | null;
+
+  @QuantityField({ description: 'How much liner is to lie over the edge on each side; 1 ft unless told (common practice).', kind: 'length', minSi: 0, maxSi: 5, optional: true })
+  linerOverlap?: Quantity | null;
+
+  @QuantityField({ description: 'Height of the stone edge; 1 ft unless told.', kind: 'length', minSi: 0.02, maxSi: 5, optional: true })
+  edgeHeight?: Quantity | null;
+
+  @QuantityField({ description: 'Thickness of the stone edge, front to back; 1 ft unless told.', kind: 'length', minSi: 0.02, maxSi: 5, optional: true })
+  edgeThickness?: Quantity | null;
+
+  @DecimalField({ description: 'What a kWh costs, in the company\'s currency; pumps are compared with it. 0.15 unless told.', min: '0', max: '100', scale: 4, optional: true, default: '0.15' })
+  energyRate?: string | null;
+}
+
+@ApiSchema({ name: 'ProposedLabor', description: 'A labor item as a quote takes it.' })
+export class ProposedLaborView {
+  @ApiProperty({ type: 'string', description: 'The cost code.' })
+  costCode: string;
+
+  @ApiProperty({ type: 'string', format: 'uuid', description: 'The labor rule in force on the survey\'s date.' })
+  ruleId: string;
+
+  @ApiProperty({ type: 'string', description: 'What is done.' })
+  description: string;
+}
+
+@ApiSchema({ name: 'ProposedPart', description: 'A part item as a quote takes it, with its reason.' })
+export class ProposedPartView {
+  @ApiProperty({ type: 'string', format: 'uuid', description: 'The part.' })
+  partId: string;
+
+  @ApiProperty({ type: 'string', description: 'Its name.' })
+  name: string;
+
+  @ApiProperty({ type: 'string', description: 'How much of it, as a decimal string in the part\'s unit.' })
+  quantity: string;
+
+  @ApiProperty({ type: 'string', description: 'The part\'s unit.' })
+  unit: string;
+
+  @ApiProperty({ type: 'string', description: 'The cost code.' })
+  costCode: string;
+
+  @ApiProperty({ type: 'string', description: 'Why it, and why so much.' })
+  why: string;
+}
+
+@ApiSchema({ name: 'RuledOutPart', description: 'A part of the kind that would not do.' })
+export class RuledOutPartView {
+  @ApiProperty({ type: 'string', format: 'uuid', description: 'The part.' })
+  partId: string;
+
+  @ApiProperty({ type: 'string', description: 'Its name.' })
+  name: string;
+
+  @ApiProperty({ type: 'string', description: 'Why it would not do.' })
+  reason: string;
+}
+
+@ApiSchema({ name: 'ProposedChoice', description: 'One thing that is needed: what is suggested, what else would do, and what would not.' })
+export class ProposedChoiceView {
+  @ApiProperty({ type: 'string', description: 'The kind of part.' })
+  kind: string;
+
+  @ApiProperty({ type: ProposedPartView, nullable: true, description: 'The suggestion; null when the catalog has nothing that would do.' })
+  suggested: ProposedPartView | null;
+
+  @ApiProperty({ type: [ProposedPartView], description: 'What would do as well, by cost, the cheapest first.' })
+  alternatives: ProposedPartView[];
+
+  @ApiProperty({ type: [RuledOutPartView], description: 'What would not do, and why.' })
+  ruledOut: RuledOutPartView[];
+}
+
+@ApiSchema({ name: 'ProposedScope', description: 'What one scope takes.' })
+export class ProposedScopeView {
+  @ApiProperty({ type: 'string', enum: [...SCOPES], description: 'The scope.' })
+  scope: Scope;
+
+  @ApiProperty({ type: [ProposedLaborView], description: 'Labor items; reclaimed material makes one of its own, and no purchase.' })
+  labor: ProposedLaborView[];
+
+  @ApiProperty({ type: [ProposedChoiceView], description: 'What is to be bought, a choice for each kind.' })
+  parts: ProposedChoiceView[];
+
+  @ApiProperty({ type: [String], description: 'What is missing, assumed or to be careful about.' })
+  warnings: string[];
+}
+
+@ApiSchema({ name: 'Proposal', description: 'Suggested labor and parts for a survey. It is kept nowhere: take from it what you like into POST /v1/quotes.' })
+export class ProposalView {
+  @ApiProperty({ type: 'string', format: 'uuid', description: 'The survey.' })
+  surveyId: string;
+
+  @ApiProperty({ type: 'string', format: 'date', description: 'The day whose labor rules apply: the survey\'s.' })
+  rulesAsOf: string;
+
+  @ApiProperty({ type: [ProposedScopeView], description: 'By scope, in the order of the work.' })
+  items: ProposedScopeView[];
+}

@@ -1,0 +1,70 @@
+import { Injectable } from '@nestjs/common';
+import { measureOutline } from '../../domain/trade/index.js';
+import type { Actor } from '../../platform/auth/actor.js';
+import { atPointer } from '../../platform/http/problems.js';
+import { type PartEntity, type PartKind, PartsService } from '../catalog/index.js';
+import { CompaniesService } from '../companies/index.js';
+import { LaborRulesService } from '../labor-rules/index.js';
+import { SurveysService } from '../surveys/index.js';
+import type { Fitting } from './choice.js';
+import type { ProposalBody, ProposalView, ProposedChoiceView, ProposedPartView, ProposedScopeView } from './proposals.dto.js';
+import { proposeLabor, RECLAIM_CODE } from './propose-labor.js';
+import { proposeParts, type Wanted } from './propose-parts.js';
+import { type Scope, SCOPES, WORK_OF } from './scopes.js';
+import { siteFigures } from './site-figures.js';
+
+const MOST_ALTERNATIVES = 10;
+const MOST_RULED_OUT = 20;
+
+/** Suggests what a survey's scope takes: labor by the rules in force, parts from the catalog. Keeps nothing. */
+@Injectable()
+export class ProposeWork {
+  constructor(
+    private readonly surveys: SurveysService,
+    private readonly rules: LaborRulesService,
+    private readonly parts: PartsService,
+    private readonly companies: CompaniesService,
+  ) {}
+
+  /** @throws Problem 404 for the survey, 400 for a pipe run or pump curve that can not be */
+  async execute(actor: Actor, surveyId: string, body: ProposalBody): Promise<ProposalView> {
+    const survey = await this.surveys.find(actor, surveyId);
+    const { currency } = await this.companies.current(actor);
+    const takeoff = this.surveys.takeoff(survey);
+    const wanted: Wanted = { body, survey, currency, figures: siteFigures(survey, measureOutline(survey.outline), takeoff) };
+    const scopes = SCOPES.filter((scope) => body.scope.includes(scope));
+    const codeOf = (scope: Scope): string => body.costCodes?.find((own) => own.scope === scope)?.costCode ?? WORK_OF[scope].costCode;
+    const rules = await this.rules.inForce(actor, [...scopes.map(codeOf), RECLAIM_CODE], survey.surveyedOn);
+    const parts = await this.parts.ofKinds(actor, scopes.flatMap((scope) => WORK_OF[scope].kinds));
+    const items = scopes.map((scope): ProposedScopeView => {
+      const costCode = codeOf(scope);
+      const { labor, warnings } = proposeLabor(scope, costCode, rules.get(costCode), survey, rules);
+      const choices = WORK_OF[scope].kinds.filter((kind) => kind !== 'pipe').map((kind) => this.choiceOf(kind, parts, wanted, costCode, warnings));
+      if (scope === 'edge') warnings.push('Anything that retains more than about 3 ft of earth, carries a load or stands near a building wants a licensed design: local code decides.');
+      if (scope === 'circulation') warnings.push('Electricity near water: ground-fault protection, bonding and receptacles are the work of a licensed electrician, by local code.');
+      if (scope === 'haul-away' || scope === 'clean-out') warnings.push('Sediment and waste water go where the place allows it: never turbid or treated water into a storm drain or a stream. Call before you dig.');
+      return { scope, labor, parts: choices, warnings };
+    });
+    return { surveyId: survey.id, rulesAsOf: survey.surveyedOn, items };
+  }
+
+  private choiceOf(kind: PartKind, parts: readonly PartEntity[], wanted: Wanted, costCode: string, warnings: string[]): ProposedChoiceView {
+    const proposed = atPointer('', () => proposeParts(kind, parts.filter((part) => part.kind === kind), wanted));
+    if ('missing' in proposed) {
+      warnings.push(proposed.missing);
+      return { kind, suggested: null, alternatives: [], ruledOut: [] };
+    }
+    const [first, ...others] = proposed.fitting.map((fitting) => toPartView(fitting, costCode));
+    if (first === undefined) warnings.push(`The catalog has no ${kind} that would do${proposed.ruledOut.length === 0 ? ': none has attributes of this kind' : ''}.`);
+    return {
+      kind,
+      suggested: first ?? null,
+      alternatives: others.slice(0, MOST_ALTERNATIVES),
+      ruledOut: proposed.ruledOut.slice(0, MOST_RULED_OUT).map(({ part, reason }) => ({ partId: part.id, name: part.name, reason })),
+    };
+  }
+}
+
+function toPartView({ part, quantity, why }: Fitting, costCode: string): ProposedPartView {
+  return { partId: part.id, name: part.name, quantity: quantity.toFixed(), unit: part.unit, costCode, why };
+}
