@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import type { Response } from 'supertest';
+import { readTable, writeTable } from '../../src/features/catalog/csv/table.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { type Client, makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { usd } from '../support/test-quote.js';
@@ -52,6 +54,8 @@ describe('parts as a table', () => {
     const other = await makeTestCompany(test);
     expect((await send(other.owner, csv)).body).toMatchObject({ made: PARTS.length, refused: 0 });
     expect((await other.owner.get('/v1/parts/export')).text).toBe(csv);
+    await send(other.owner, 'sku,name\nLINER,Renamed');
+    expect(await exported()).toBe(csv);
     const [pump] = (await other.owner.get('/v1/parts?sku=PUMP')).body.items;
     expect(pump).toMatchObject({ ...PARTS[0], packSize: '1', active: true });
     expect((await other.owner.get(`/v1/parts/${pump.id}/costs`)).body.items).toEqual([expect.objectContaining({ unitCost: usd('412.35'), recordedBy: other.owner.personId })]);
@@ -160,5 +164,26 @@ describe('parts as a table', () => {
       expect((await person.get('/v1/parts/export')).status).toBe(403);
       expect((await send(person, 'sku\nA')).status).toBe(403);
     }
+  });
+});
+
+describe('a table', () => {
+  const cell = fc.oneof(fc.string({ unit: 'grapheme' }), fc.stringMatching(/^'{0,3}[=+@-].{0,5}$/), fc.constantFrom('"', 'a,b', 'a\r\nb', "'", "'=", '\t=1', '＝1'));
+  const row = fc.array(cell, { minLength: 3, maxLength: 3 }).filter((cells) => cells.some((one) => one.trim() !== ''));
+
+  it('reads back what it wrote, cell by cell', () => {
+    fc.assert(
+      fc.property(fc.array(row, { maxLength: 5 }), (rows) => {
+        expect(readTable(writeTable(['a', 'b', 'c'], rows)).rows.map(({ cells }) => cells)).toEqual(rows);
+      }),
+    );
+  });
+
+  it('has no cell that begins as a formula does', () => {
+    fc.assert(
+      fc.property(cell, (one) => {
+        expect(writeTable(['a'], [[one]]).slice('a\r\n'.length, -'\r\n'.length)).not.toMatch(/^"?[=+\-@\t\r＝＋－＠]/);
+      }),
+    );
   });
 });

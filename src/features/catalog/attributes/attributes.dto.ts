@@ -5,6 +5,8 @@ import { ChoiceField, ListField, NumberField, QuantityField } from '../../../pla
 import { FlowLimits, Kind, optionalLength } from './attribute-fields.js';
 import { PART_KINDS, type PartKind } from './part-kinds.js';
 
+export const MOST_CURVE_POINTS = 50;
+
 @ApiSchema({ name: 'PumpCurvePoint' })
 export class PumpCurvePointBody {
   @QuantityField({ description: 'What the pump delivers.', kind: 'flow', minSi: 0, maxSi: 10 })
@@ -19,7 +21,7 @@ export class PumpAttributes {
   @Kind('pump')
   kind: 'pump';
 
-  @ListField(() => PumpCurvePointBody, { description: 'Points of the pump curve in the order of rising flow. The head must not rise from one to the next.', fewest: 2, most: 50, optional: true })
+  @ListField(() => PumpCurvePointBody, { description: 'Points of the pump curve in the order of rising flow. The head must not rise from one to the next.', fewest: 2, most: MOST_CURVE_POINTS, optional: true })
   curve?: PumpCurvePointBody[] | null;
 
   @NumberField({ description: 'Electrical power that the pump draws, in watts.', min: 1, max: 100_000, optional: true, example: 320 })

@@ -1,5 +1,6 @@
 import { DomainError } from '../../../domain/errors.js';
 import { isUnit, kindOf, type Quantity, type QuantityKind, unitsOf } from '../../../domain/quantity/index.js';
+import { MOST_CURVE_POINTS } from '../attributes/index.js';
 
 /** How a value of the request's JSON stands in a cell. `read` never sees an empty cell, which is no value. */
 export interface Cell {
@@ -12,6 +13,9 @@ const NUMBER = /^-?\d+(\.\d+)?([eE][+-]?\d+)?$/;
 const QUANTITY = /^(\S+)\s+(\S+)$/;
 
 export const text: Cell = { read: (cell) => cell, write: (value) => value as string };
+
+/** A name of ours or a figure, around which blanks mean nothing. */
+export const word: Cell = { read: (cell) => cell.trim(), write: (value) => value as string };
 
 /** Spreadsheets shout. */
 export const flag: Cell = {
@@ -40,7 +44,11 @@ interface Point {
 
 /** "0 gpm @ 25 ft; 20 gpm @ 23.6 ft": the points of a pump curve. */
 export const curve: Cell = {
-  read: (cell) => cell.split(';').map((point, i) => readPoint(point, i)),
+  read: (cell) => {
+    const points = cell.split(';');
+    if (points.length > MOST_CURVE_POINTS) throw DomainError.at('', `must have at most ${MOST_CURVE_POINTS} points`);
+    return points.map(readPoint);
+  },
   write: (value) => (value as readonly Point[]).map(({ flow, head }) => `${writeQuantity(flow)} @ ${writeQuantity(head)}`).join('; '),
 };
 

@@ -1,4 +1,4 @@
-import { type Cell, curve, flag, number, quantity, text } from './cells.js';
+import { type Cell, curve, flag, number, quantity, text, word } from './cells.js';
 
 /** One column of the parts table: where its value stands in the request that makes a part. */
 export interface PartColumn {
@@ -7,21 +7,21 @@ export interface PartColumn {
   readonly cell: Cell;
 }
 
-const own = (name: string, cell: Cell = text, path: readonly string[] = [name]): PartColumn => ({ name, path, cell });
+const own = (name: string, cell: Cell = word, path: readonly string[] = [name]): PartColumn => ({ name, path, cell });
 const attribute = (name: string, cell: Cell): PartColumn => own(name, cell, ['attributes', name]);
 
 /** In the order of the export. The names are those of the API's fields. */
 export const PART_COLUMNS: readonly PartColumn[] = [
   own('sku'),
-  own('name'),
+  own('name', text),
   own('unit'),
-  own('unitCost', text, ['unitCost', 'amount']),
-  own('currency', text, ['unitCost', 'currency']),
+  own('unitCost', word, ['unitCost', 'amount']),
+  own('currency', word, ['unitCost', 'currency']),
   own('markupPercent'),
   own('packSize'),
-  own('taxCategory'),
+  own('taxCategory', text),
   own('active', flag),
-  attribute('kind', text),
+  attribute('kind', word),
   attribute('curve', curve),
   attribute('powerWatts', number),
   attribute('innerDiameter', quantity('length')),

@@ -7,7 +7,7 @@ import { PART_COLUMNS } from './columns.js';
 import { type ImportedRowView, type Outcome, OUTCOMES, type PartsImportView } from './import-report.dto.js';
 import { cellsOf } from './part-cells.js';
 import { type PartChange, PartsImportRepository } from './parts-import.repository.js';
-import { columnsOf, isUnchanged, planRows, type PlannedRow } from './plan-import.js';
+import { columnsOf, planRows, type PlannedRow } from './plan-import.js';
 import { readTable, writeTable } from './table.js';
 
 const OVERTAKEN: readonly Violation[] = [{ pointer: '/sku', detail: 'was entered or changed by somebody else in the meantime; import the row again' }];
@@ -38,17 +38,17 @@ export class ExchangeParts {
       requireTaxCategory(company, body.taxCategory, '/taxCategory');
     });
     const made = planned.flatMap(({ before, values }) => (before === null && values !== null ? values : []));
-    const changed = planned.flatMap(({ before, values }): PartChange[] => (before !== null && values !== null && !isUnchanged(before, values) ? [{ before, values }] : []));
+    const changed = planned.flatMap(({ before, values, unchanged }): PartChange[] => (before !== null && values !== null && !unchanged ? [{ before, values }] : []));
     const written = made.length + changed.length === 0 ? new Set<string>() : await this.parts.write(actor, made, changed);
     return report(planned.map((row) => outcomeOf(row, written)));
   }
 }
 
 function outcomeOf(row: PlannedRow, written: ReadonlySet<string>): ImportedRowView {
-  const { number, sku, before, values, errors } = row;
+  const { number, sku, before, values, unchanged, errors } = row;
   const become = (outcome: Outcome, why: readonly Violation[] = []): ImportedRowView => ({ row: number, sku, outcome, errors: [...why] });
   if (values === null) return become('refused', errors);
-  if (before !== null && isUnchanged(before, values)) return become('unchanged');
+  if (unchanged) return become('unchanged');
   if (!written.has(sku)) return become('refused', OVERTAKEN);
   return become(before === null ? 'made' : 'changed');
 }

@@ -18,6 +18,8 @@ export interface PlannedRow {
   readonly before: PartEntity | null;
   /** What the part becomes; null when the row is refused. */
   readonly values: PartValues | null;
+  /** Whether that is what the part is already. */
+  readonly unchanged: boolean;
   readonly errors: readonly Violation[];
 }
 
@@ -46,24 +48,21 @@ export async function planRows(table: Table, columns: readonly PartColumn[], par
     const before = parts.get(sku) ?? null;
     const earlier = firstRow.get(sku);
     if (earlier === undefined) firstRow.set(sku, number);
-    planned.push({
-      ...{ number, sku, before },
-      ...(await attempt(async () => {
-        if (earlier !== undefined && sku !== '') throw DomainError.at('/sku', `stands in row ${earlier} already; keep one of the two rows`);
-        if (cells.length !== columns.length) throw DomainError.at('', `has ${cells.length} cells, but the header names ${columns.length} columns; quote cells that hold a comma`);
-        const body = await validateAs(PartBody, requestOf(columns, cells, before === null ? fresh as Record<string, unknown> : { ...toPartBody(before) }));
-        check(body);
-        return toPartRow(body);
-      })),
+    const read = await attempt(async () => {
+      if (earlier !== undefined && sku !== '') throw DomainError.at('/sku', `stands in row ${earlier} already; keep one of the two rows`);
+      if (cells.length !== columns.length) throw DomainError.at('', `has ${cells.length} cells, but the header names ${columns.length} columns; quote cells that hold a comma`);
+      const body = await validateAs(PartBody, requestOf(columns, cells, before === null ? fresh as Record<string, unknown> : { ...toPartBody(before) }));
+      check(body);
+      return toPartRow(body);
     });
+    planned.push({ number, sku, before, ...read, unchanged: before !== null && read.values !== null && isUnchanged(before, read.values) });
     // Ten thousand rows take seconds; others are to be served between them.
     if (planned.length % 100 === 0) await new Promise((resolve) => setImmediate(resolve));
   }
   return planned;
 }
 
-/** Whether a row says what the part is already. */
-export function isUnchanged(before: PartEntity, values: PartValues): boolean {
+function isUnchanged(before: PartEntity, values: PartValues): boolean {
   return requestDigest(toPartBody(before)).equals(requestDigest(toPartBody(values)));
 }
 

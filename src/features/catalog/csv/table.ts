@@ -55,6 +55,6 @@ function parsed(text: string): string[][] {
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     const line = typeof error['lines'] === 'number' ? ` near line ${error['lines']}` : '';
-    throw invalidInput([{ pointer: '', detail: `is no table${line}: a quote is not closed, or closed in the middle of a cell; write a quote inside a quoted cell twice` }]);
+    throw invalidInput([{ pointer: '', detail: `is no table${line}: a quote is never closed, or a row is longer than any part needs; write a quote inside a quoted cell twice` }]);
   }
 }

@@ -5,7 +5,7 @@ import type { FieldOptions } from './field.js';
 
 @ApiSchema({ name: 'Temperature', description: 'A temperature with its scale.' })
 export class TemperatureBody {
-  @ApiProperty({ type: 'number', description: 'The number, on the scale whose unit is named beside it.', example: 68 })
+  @ApiProperty({ type: 'number', description: 'The number, in degrees of the scale named beside it.', example: 68 })
   value: number;
 
   @ApiProperty({ type: 'string', enum: ['degF', 'degC'], description: 'The scale: degrees Fahrenheit or Celsius.', example: 'degF' })
