@@ -76,6 +76,6 @@ function warningsOf(celsius: number, turnoverHours: number | null, breedingAreaM
     ...(celsius > DEVELOPMENT_BOUNDS_C.most ? ['Above 34.2 degC (94 degF) few larvae live; the days are an extrapolation.'] : []),
     ...(isExtrapolated(celsius) && celsius >= DEVELOPMENT_BOUNDS_C.least ? ['Outside 70 to 80 degF, where the source gives figures, the days are extrapolated.'] : []),
     ...(turnoverHours === null ? ['Nothing moves the water: all of it that fish do not reach is still.'] : []),
-    ...(breedingAreaM2 > 0 ? ['Bti larvicide kills feeding larvae only. The label is the law, and applying it for hire may need a licence: ask the state.'] : []),
+    ...(breedingAreaM2 > 0 ? ['Bti larvicide kills feeding larvae only, and a ring lasts about 30 days, less in dirty water. The label is the law, and applying it for hire may need a licence: ask the state.'] : []),
   ];
 }

@@ -1,5 +1,5 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
-import { FISH_STATES, fishSeason, SPECIES, type FishState, type Species } from '../../../domain/trade/life/index.js';
+import { FISH_STATES, fishSeason, SPECIES, stateAt, type FishState, type Species } from '../../../domain/trade/life/index.js';
 import { celsiusOf, ChoiceField, ListField, TemperatureBody, TemperatureField, TextField } from '../../../platform/http/fields/index.js';
 import { calculation } from '../calculation.js';
 import { ComputedView } from '../computed.view.js';
@@ -60,7 +60,7 @@ export const FISH_SEASON = calculation({
     return {
       edible: season.edible,
       survives: season.survives,
-      periods: periods.map(({ label, temperature }, i) => ({ label, temperature, state: season.periods[i]?.state ?? 'no-feed' })),
+      periods: periods.map(({ label, temperature }) => ({ label, temperature, state: stateAt(species, celsiusOf(temperature)) })),
       source: season.source,
       working: season.working,
       warnings: season.warnings,
