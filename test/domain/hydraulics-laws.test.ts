@@ -1,7 +1,8 @@
 import fc from 'fast-check';
-import { operatingPoint, pumpCurve, systemCurve, type FrictionMethod, type PumpingSystem } from '../../src/domain/trade/hydraulics/index.js';
+import { longestChord, operatingPoint, pumpCurve, systemCurve, type FrictionMethod, type PumpingSystem } from '../../src/domain/trade/hydraulics/index.js';
 import type { CurvePoint } from '../../src/domain/trade/pump-curve/index.js';
 import { feet, gpm, inches, LOOP, pipe } from './hydraulics-support.js';
+import { starPolygon } from './support.js';
 
 const method = fc.constantFrom<FrictionMethod>('hazen-williams', 'darcy-weisbach');
 const number = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
@@ -79,5 +80,15 @@ test('at the operating point pump and system have the same head', () => {
     const point = operatingPoint(pump, piping, by);
     if (point.kind !== 'point') return;
     expect(pump.headAt(point.flow)).toBeCloseTo(piping.headAt(point.flow, by), 6);
+  }));
+});
+
+test('the longest chord of an outline is the greatest distance of all pairs of its points, whichever comes first', () => {
+  fc.assert(fc.property(starPolygon, fc.nat(), (points, n) => {
+    const pairs = points.flatMap(([x, y]) => points.map(([u, v]) => Math.hypot(u - x, v - y)));
+    const start = n % points.length;
+    for (const list of [points, [...points].reverse(), [...points.slice(start), ...points.slice(0, start)]]) {
+      expect(longestChord({ shape: 'polygon', unit: 'm', points: list }) / Math.max(...pairs)).toBeCloseTo(1, 12);
+    }
   }));
 });

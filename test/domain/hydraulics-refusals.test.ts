@@ -22,6 +22,11 @@ it('refuses a pipe of no diameter, no runs at all, and a negative lift', () => {
   expect(refusals(() => systemCurve({ ...LOOP, staticLiftM: -1 }))).toEqual(['/staticLift']);
 });
 
+it('refuses a negative count of fittings, and pipe rougher than the friction formula is proven for', () => {
+  expect(refusals(() => systemCurve({ ...LOOP, runs: [pipe({ fittings: [{ kind: 'elbow-90', count: -1 }] })] }))).toEqual(['/runs/0/fittings/0/count']);
+  expect(refusals(() => systemCurve({ ...LOOP, runs: [pipe({ innerDiameterM: 0.05, roughnessM: 0.003 })] }))).toEqual(['/runs/0/roughness']);
+});
+
 it('refuses a vessel whose loss is given at no flow, and water that it has no viscosity for', () => {
   expect(refusals(() => systemCurve({ ...LOOP, vessels: [{ name: 'filter', flowM3PerS: 0, headM: 1 }] }))).toEqual(['/vessels/0/flow']);
   expect(refusals(() => waterViscosity(31))).toEqual(['/waterTemperature']);

@@ -15,6 +15,9 @@ export interface PipeRun {
   readonly otherK: number;
 }
 
+/** Up to which ε/D the Colebrook equation is proven. */
+const MOST_RELATIVE_ROUGHNESS = 0.05;
+
 /** What a run loses at a flow: a factor of Q^1.852, a function of Q, and a factor of Q². */
 export interface RunResistance {
   readonly sumOfK: number;
@@ -25,13 +28,14 @@ export interface RunResistance {
 
 /**
  * @param viscosity m2/s
- * @throws DomainError at /innerDiameter, /length or /fittings/i
+ * @throws DomainError at /innerDiameter, /length, /hazenWilliamsC, /roughness or /fittings/i/…
  */
 export function runResistance(run: PipeRun, viscosity: number): RunResistance {
   const { innerDiameterM, lengthM, hazenWilliamsC, roughnessM, fittings, otherK } = run;
   if (!(innerDiameterM > 0)) throw DomainError.at('/innerDiameter', 'The inner diameter must be more than 0.');
   if (!(lengthM >= 0)) throw DomainError.at('/length', 'The length must not be negative.');
   if (!(hazenWilliamsC > 0)) throw DomainError.at('/hazenWilliamsC', 'The coefficient C must be more than 0.');
+  if (!(roughnessM >= 0 && roughnessM <= MOST_RELATIVE_ROUGHNESS * innerDiameterM)) throw DomainError.at('/roughness', 'The roughness must lie between 0 and a twentieth of the inner diameter.');
   fittings.forEach(({ kind, count }, i) => {
     if (!FITTING_KINDS.includes(kind)) throw DomainError.at(`/fittings/${i}/kind`, `A fitting is one of ${FITTING_KINDS.join(', ')}.`);
     if (!(count >= 0)) throw DomainError.at(`/fittings/${i}/count`, 'The count must not be negative.');

@@ -3,7 +3,8 @@ import { DomainError, within } from '../../errors.js';
 import type { Working } from '../../working.js';
 import { measureOutline } from '../measure-outline.js';
 import { lengthInMetres } from '../numbers.js';
-import type { Outline, Point } from '../outline.js';
+import type { Outline } from '../outline.js';
+import { farthestApart } from './farthest-apart.js';
 
 /** Under this share of the longest chord, fresh water runs back to the pump past still corners (common practice). */
 const LEAST_SHARE = 0.5;
@@ -46,20 +47,4 @@ export function longestChord(outline: Outline): number {
     return outline.shape === 'ellipse' ? Math.max(length, width) : Math.hypot(length, width);
   }
   throw DomainError.at('/shape', 'Area and perimeter do not tell how long the pond is; give its shape.');
-}
-
-/** Every pair is looked at: 2,000 points make two million, a few milliseconds. */
-function farthestApart(points: readonly Point[]): number {
-  const xs = Float64Array.from(points, ([x]) => x);
-  const ys = Float64Array.from(points, ([, y]) => y);
-  let most = 0;
-  for (let i = 0; i < xs.length; i += 1) {
-    const [x, y] = [xs[i] as number, ys[i] as number];
-    for (let j = i + 1; j < xs.length; j += 1) {
-      const [dx, dy] = [(xs[j] as number) - x, (ys[j] as number) - y];
-      const square = dx * dx + dy * dy;
-      if (square > most) most = square;
-    }
-  }
-  return Math.sqrt(most);
 }
