@@ -59,7 +59,7 @@ describe('openapi.json', () => {
 
   it('names the unit or the currency of every number and decimal', () => {
     const silent: string[] = [];
-    const unitless = /count|number of|how many|seconds|days|minutes|hours|percent|year|position|revision|status|most items|factor|amount as a decimal|the number, in the unit|currency|unit named|version|pack|quantity|kind of|rounded up|rate|\b(ft|in|yd|gal|lb|m)\b/i;
+    const unitless = /count|phase|number of|how many|seconds|days|minutes|hours|percent|year|position|revision|status|most items|factor|amount as a decimal|the number, in the unit|currency|unit named|version|pack|quantity|kind of|rounded up|rate|\b(ft|in|yd|gal|lb|m)\b/i;
     for (const [name, schema] of Object.entries(document.components.schemas)) {
       for (const [field, property] of Object.entries(schema.properties ?? {})) {
         const types = [property.type].flat();

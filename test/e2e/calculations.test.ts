@@ -15,7 +15,7 @@ describe('calculations', () => {
   beforeAll(async () => {
     test = await startTestApp();
     company = await makeTestCompany(test);
-    list = ((await company.crew.get('/v1/calculations')).body as { items: typeof list }).items;
+    list = ((await company.owner.get('/v1/calculations')).body as { items: typeof list }).items;
   });
   afterAll(() => test.close());
 
@@ -58,6 +58,8 @@ describe('calculations', () => {
       if (status !== 200) refused.push(`${name}: ${status}`);
     }
     expect(refused.sort()).toEqual(ABOUT_MONEY.map((name) => `${name}: 403`));
+    const theirs = ((await company.crew.get('/v1/calculations')).body as { items: { name: string }[] }).items.map(({ name }) => name);
+    expect(list.map(({ name }) => name).filter((name) => !theirs.includes(name)).sort()).toEqual(ABOUT_MONEY);
   });
 
   function compile(schema: object): (value: unknown) => boolean {
