@@ -5,7 +5,7 @@ import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { CALCULATION_EXAMPLES } from '../support/calculation-examples.js';
 
 /** By name. */
-const ABOUT_MONEY = ['pump-ranking', 'water-cost'];
+const ABOUT_MONEY = ['liner-cut', 'pump-ranking', 'water-cost'];
 
 describe('calculations', () => {
   let test: TestApp;

@@ -3,8 +3,22 @@ const inches = (value: number): object => ({ value, unit: 'in' });
 const gal = (value: number): object => ({ value, unit: 'gal' });
 const usd = (amount: string): object => ({ amount, currency: 'USD' });
 
-/** Good inputs for stone, water in and out, and safety. */
+/** Good inputs for liner, stone, water in and out, and safety. */
 export const SITE_WORK_EXAMPLES: Readonly<Record<string, object>> = {
+  'liner-sheet': {
+    outline: { shape: 'rectangle', length: ft(16), width: ft(11) },
+    profile: [{ drop: inches(10), run: inches(0) }, { drop: inches(0), run: inches(12) }, { drop: inches(20), run: inches(10) }],
+    overlap: ft(1),
+    underlaymentLayers: 1,
+    membrane: { material: 'epdm', thicknessMil: 45 },
+  },
+  'liner-cut': {
+    length: ft(23),
+    width: ft(18),
+    rolls: [{ name: 'Liner 45 mil, 10 ft', width: ft(10), length: ft(100), price: usd('0.87'), pricePer: 'ft2' }, { name: 'Liner 45 mil, 20 ft', width: ft(20), length: ft(100), price: usd('1.02') }],
+    seamOverlap: inches(3),
+    seamPrice: { price: usd('2.15'), per: 'ft' },
+  },
   'stone-edge': { length: ft(40), height: ft(1), thickness: ft(1), voidFraction: 0.3, reclaimed: { value: 1, unit: 'ton' } },
   'gravel-bed': { area: { value: 100, unit: 'ft2' }, depth: inches(3), largestStone: inches(1.5), reclaimed: { value: 600, unit: 'lb' } },
   'reclaimed-stone': { piles: [{ length: inches(24), width: inches(18), height: inches(12), form: 'rounded', count: 9 }], needed: { value: 2.5, unit: 'ton' } },
