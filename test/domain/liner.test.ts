@@ -168,8 +168,8 @@ describe('a cut', () => {
     expect(planCost(whole, rolls, [{ amount: decimal('1740.00'), per: 'roll' }], null, 'USD').toFixed(2)).toBe('3480.00');
   });
 
-  it('refuses a roll that is no wider than a seam, and prices for some rolls only', () => {
-    expect(refusals(() => cutPlans({ lengthM: 5, widthM: 5 }, [rollOf('a', 0.1, 30, 1)], 0.1, 0))).toEqual(['/rolls/0/width']);
+  it('refuses a roll that is hardly wider than a seam, and prices for some rolls only', () => {
+    expect(refusals(() => cutPlans({ lengthM: 5, widthM: 5 }, [rollOf('a', 0.39, 30, 1)], 0.1, 0))).toEqual(['/rolls/0/width']);
     expect(refusals(() => cutPlans({ lengthM: 5, widthM: 5 }, [rollOf('a', 2, 30, 1), rollOf('b', 3, 30, null)], 0.1, 0))).toEqual(['/rolls/1/price']);
   });
 });

@@ -20,23 +20,24 @@ export interface BoundingRectangle {
 export function boundingRectangle(points: readonly Point[], marginM = 0): BoundingRectangle {
   const hull = convexHull(points);
   if (hull.length < 3) throw DomainError.at('', 'All points lie on one line; an outline needs an area.');
-  const at = (i: number): Point => hull[i % hull.length] as Point;
+  const count = hull.length;
+  // Three times around: the farthest point behind runs up to one turn past the side, which itself goes around once.
+  const [xs, ys] = [[...hull, ...hull, ...hull].map(([x]) => x), [...hull, ...hull, ...hull].map(([, y]) => y)];
+  const dot = (k: number, u: number, v: number): number => (xs[k] as number) * u + (ys[k] as number) * v;
   let best: { sheet: number; rectangle: BoundingRectangle } | null = null;
   // The farthest points ahead, across and behind only move forward as the side turns: all sides in one walk around.
   let [ahead, across, behind] = [1, 1, 1];
-  for (let i = 0; i < hull.length; i += 1) {
-    const [from, to] = [at(i), at(i + 1)];
-    const size = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const [ux, uy] = [(to[0] - from[0]) / size, (to[1] - from[1]) / size];
-    const along = (k: number): number => at(k)[0] * ux + at(k)[1] * uy;
-    const away = (k: number): number => at(k)[1] * ux - at(k)[0] * uy;
+  for (let i = 0; i < count; i += 1) {
+    const [dx, dy] = [(xs[i + 1] as number) - (xs[i] as number), (ys[i + 1] as number) - (ys[i] as number)];
+    const size = Math.sqrt(dx * dx + dy * dy);
+    const [ux, uy] = [dx / size, dy / size];
     ahead = Math.max(ahead, i + 1);
-    while (along(ahead + 1) > along(ahead)) ahead += 1;
+    while (dot(ahead + 1, ux, uy) > dot(ahead, ux, uy)) ahead += 1;
     across = Math.max(across, ahead);
-    while (away(across + 1) > away(across)) across += 1;
+    while (dot(across + 1, -uy, ux) > dot(across, -uy, ux)) across += 1;
     behind = Math.max(behind, across);
-    while (along(behind + 1) < along(behind)) behind += 1;
-    const [a, b] = [along(ahead) - along(behind), away(across) - away(i)];
+    while (dot(behind + 1, ux, uy) < dot(behind, ux, uy)) behind += 1;
+    const [a, b] = [dot(ahead, ux, uy) - dot(behind, ux, uy), dot(across, -uy, ux) - dot(i, -uy, ux)];
     const sheet = (a + marginM) * (b + marginM);
     if (best === null || sheet < best.sheet) best = { sheet, rectangle: { lengthM: Math.max(a, b), widthM: Math.min(a, b) } };
   }

@@ -1,11 +1,9 @@
 import { DomainError } from '../../errors.js';
-import { cutStrips, type Roll, type StripSet } from './strips.js';
+import { cheapestMix, stripsToCover } from './mix.js';
+import { cutStrips, type PricedRoll, type StripSet } from './strips.js';
 
-/** Price of one roll's goods for each metre that is bought, in any currency; only compared here. */
-export interface PricedRoll extends Roll {
-  /** 0 or more; null for all rolls when nothing is known of prices. */
-  readonly pricePerM: number | null;
-}
+/** So that a sheet takes hundreds of strips at most, and a seam is no strip of its own. */
+const LEAST_WIDTH = 4;
 
 export interface CutStrip extends StripSet {
   /** Into the list of rolls. */
@@ -36,42 +34,33 @@ export interface CutPlan {
  * @param overlapM of a seam, 0 or more
  * @param seamPricePerM in the currency of the rolls, 0 or more
  * @returns at least one plan
- * @throws DomainError at /rolls/i/width or /rolls/i/length of a roll no wider or longer than a seam, at /rolls/i/price when
+ * @throws DomainError at /rolls/i/width or /rolls/i/length of a roll less than four seams wide or long, at /rolls/i/price when
  *   only some have prices
  */
 export function cutPlans(sheet: { readonly lengthM: number; readonly widthM: number }, rolls: readonly PricedRoll[], overlapM: number, seamPricePerM: number): CutPlan[] {
   rolls.forEach((roll, i) => {
-    if (!(roll.widthM > overlapM)) throw DomainError.at(`/rolls/${i}/width`, 'A roll must be wider than a seam overlaps.');
-    if (!(roll.lengthM > overlapM)) throw DomainError.at(`/rolls/${i}/length`, 'A roll must be longer than a seam overlaps.');
+    if (!(roll.widthM >= overlapM * LEAST_WIDTH)) throw DomainError.at(`/rolls/${i}/width`, 'A roll must be at least four times as wide as a seam overlaps.');
+    if (!(roll.lengthM >= overlapM * LEAST_WIDTH)) throw DomainError.at(`/rolls/${i}/length`, 'A roll must be at least four times as long as a seam overlaps.');
     if ((roll.pricePerM === null) !== (rolls[0]?.pricePerM === null)) throw DomainError.at(`/rolls/${i}/price`, 'Give every roll a price, or none.');
   });
   const plans: CutPlan[] = [];
   for (const direction of ['along-length', 'along-width'] as const) {
     const [along, across] = direction === 'along-length' ? [sheet.lengthM, sheet.widthM] : [sheet.widthM, sheet.lengthM];
+    const task = { alongM: along, acrossM: across, overlapM, seamPricePerM };
     const plan = (counts: readonly (readonly [roll: number, count: number])[]): CutPlan => laid(direction, along, across, counts, rolls, overlapM, seamPricePerM);
-    /** Strips of one roll that cover what others left. */
-    const fill = (roll: number, leftM: number): number => Math.max(0, Math.ceil(leftM / (widthOf(rolls, roll) - overlapM) - 1e-9));
-    const wanted = across - overlapM;
-    for (let i = 0; i < rolls.length; i += 1) {
-      // A roll wider than the sheet covers it with one strip.
-      const all = Math.max(1, fill(i, wanted));
-      plans.push(plan([[i, all]]));
+    rolls.forEach((roll, i) => {
+      plans.push(plan([[i, stripsToCover(roll, across - overlapM, overlapM) || 1]]));
       for (let j = i + 1; j < rolls.length; j += 1) {
-        const mixes: CutPlan[] = [];
-        for (let n = 1; n < all; n += 1) {
-          const rest = fill(j, wanted - n * (widthOf(rolls, i) - overlapM));
-          if (rest > 0) mixes.push(plan([[i, n], [j, rest]]));
-        }
-        const best = mixes.sort(cheaperFirst)[0];
-        if (best !== undefined) plans.push(best);
+        const mix = cheapestMix(roll, rolls[j] as PricedRoll, task);
+        if (mix !== null) plans.push(plan([[i, mix[0]], [j, mix[1]]]));
       }
-    }
+    });
   }
   return plans.sort(cheaperFirst);
 }
 
-function widthOf(rolls: readonly Roll[], index: number): number {
-  return (rolls[index] as Roll).widthM;
+function widthOf(rolls: readonly PricedRoll[], index: number): number {
+  return (rolls[index] as PricedRoll).widthM;
 }
 
 function cheaperFirst(a: CutPlan, b: CutPlan): number {

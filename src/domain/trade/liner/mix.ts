@@ -1,0 +1,40 @@
+import { boughtFor, stripCut, type PricedRoll } from './strips.js';
+
+export interface MixTask {
+  /** Length of a strip; m. */
+  readonly alongM: number;
+  /** What the strips cover side by side; m. */
+  readonly acrossM: number;
+  readonly overlapM: number;
+  readonly seamPricePerM: number;
+}
+
+/** The strips of one roll that cover what is left; each covers its width less one overlap. 0 when nothing is left. */
+export function stripsToCover(roll: PricedRoll, leftM: number, overlapM: number): number {
+  return Math.max(0, Math.ceil(leftM / (roll.widthM - overlapM) - 1e-9));
+}
+
+/**
+ * How many strips of each of two rolls cover the sheet cheapest, at least one of each; of equally cheap ones the shorter
+ * seams. Null when one strip of the first already covers it. Every number of strips of the first is tried, so the figures are
+ * plain numbers here: a list of plans would take longer than all the rest.
+ */
+export function cheapestMix(first: PricedRoll, second: PricedRoll, { alongM, acrossM, overlapM, seamPricePerM }: MixTask): readonly [number, number] | null {
+  const [cutA, cutB] = [stripCut(first.lengthM, alongM, overlapM), stripCut(second.lengthM, alongM, overlapM)];
+  const [priceA, priceB] = [first.pricePerM ?? first.widthM, second.pricePerM ?? second.widthM];
+  const all = stripsToCover(first, acrossM - overlapM, overlapM);
+  let best: readonly [number, number] | null = null;
+  let [least, shortest] = [Infinity, Infinity];
+  for (let a = 1; a < all; a += 1) {
+    // More of the first only adds to this.
+    if (boughtFor(first, cutA, a) * priceA > least) break;
+    const b = stripsToCover(second, acrossM - overlapM - a * (first.widthM - overlapM), overlapM);
+    const seamM = (a + b - 1) * alongM + a * (cutA.pieces - 1) * first.widthM + b * (cutB.pieces - 1) * second.widthM;
+    const rank = boughtFor(first, cutA, a) * priceA + boughtFor(second, cutB, b) * priceB + seamM * seamPricePerM;
+    if (b > 0 && (rank < least || (rank === least && seamM < shortest))) {
+      best = [a, b];
+      [least, shortest] = [rank, seamM];
+    }
+  }
+  return best;
+}
