@@ -22,7 +22,7 @@ export function ListField(type: () => Class, options: FieldOptions & { readonly 
 /** An object of one class inside another. */
 export function NestedField(type: () => Class, options: FieldOptions): PropertyDecorator {
   return applyDecorators(
-    ApiProperty({ type, description: options.description, required: options.optional !== true, ...(options.optional === true ? { nullable: true } : {}) }),
+    ApiProperty({ type: () => type(), description: options.description, required: options.optional !== true, ...(options.optional === true ? { nullable: true } : {}) }),
     Type(type),
     ValidateNested({ message: 'must be an object' }),
     IsObject({ message: 'must be an object' }),
