@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { measureOutline, type Point, type PolygonOutline, type Probes } from '../../src/domain/trade/index.js';
-import { sedimentByPlace, type EdgeRule } from '../../src/domain/trade/sediment/index.js';
+import { sedimentByEdge, sedimentByPlace, type EdgeRule } from '../../src/domain/trade/sediment/index.js';
 import { refusals, starPolygon } from './support.js';
 
 const ZERO: EdgeRule = { kind: 'zero' };
@@ -137,6 +137,18 @@ test('asks for none when the readings agree, and cannot tell from one', () => {
   const one = sedimentByPlace(polygon(SQUARE), metres(at(3, 3)), NEAREST);
   expect(one.error).toBeNull();
   expect(one.warnings.join(' ')).toContain('single reading');
+});
+
+test('gives every edge that needs no further figure, and nothing where nothing can be placed', () => {
+  const inside = metres(at(3, 3), at(7, 7, 0.2, 0.6));
+  expect(sedimentByEdge(polygon(SQUARE), inside)).toEqual([
+    { edge: 'zero', result: sedimentByPlace(polygon(SQUARE), inside, ZERO) },
+    { edge: 'nearest', result: sedimentByPlace(polygon(SQUARE), inside, NEAREST) },
+  ]);
+  expect(sedimentByEdge(polygon(SQUARE), metres(at(3, 3), at(0, 5)))?.map(({ edge }) => edge)).toEqual(['zero', 'nearest', 'shore-readings']);
+  expect(sedimentByEdge(polygon(SQUARE), metres({ toSediment: 1, toBottom: 2 }))).toBeNull();
+  expect(sedimentByEdge(polygon(SQUARE), metres(at(50, 50)))).toBeNull();
+  expect(sedimentByEdge({ shape: 'rectangle', length: { value: 10, unit: 'm' }, width: { value: 5, unit: 'm' } }, inside)).toBeNull();
 });
 
 test('refuses what has no places, with the field', () => {

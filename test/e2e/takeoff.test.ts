@@ -29,7 +29,7 @@ describe('takeoff', () => {
     expect(answer.status).toBe(200);
     const rounded = Object.fromEntries(
       Object.entries(answer.body as Record<string, { value: number; unit: string }>)
-        .filter(([name]) => !['surveyId', 'warnings'].includes(name))
+        .filter(([name]) => !['surveyId', 'sedimentByPlace', 'warnings'].includes(name))
         .map(([name, { value, unit }]) => [name, `${value.toFixed(4)} ${unit}`]),
     );
     expect(rounded).toEqual({
@@ -43,10 +43,31 @@ describe('takeoff', () => {
       waterVolumeNow: '3572.1132 gal',
     });
     expect(answer.body.warnings).toEqual([]);
+    expect(answer.body.sedimentByPlace).toBeNull();
     const { working, value } = answer.body.sedimentVolume;
     expect(working.rule).toContain('surface area × mean thickness');
     expect(Number(working.steps.at(-1).value)).toBe(value);
     expect(working.steps.at(-1).unit).toBe('yd3');
+  });
+
+  it('gives sediment and water by place too, for each edge, and says how many readings are missing', async () => {
+    const outline = { shape: 'polygon', unit: 'ft', points: [[0, 0], [20, 0], [20, 20], [0, 20]] };
+    // 27 in of pyramid: a third of its prism, 400 x 2.25 / 3 = 300 ft3 of water; the sediment 9 in at the middle, 6 in at the shore.
+    const placed = [[10, 10, 18, 27], [0, 10, 20, 26]].map(([x, y, toSediment, toBottom]) => ({ at: [x, y], toSediment, toBottom }));
+    const path = `${await survey({ surveyedOn: '2027-04-12', outline, probes: { unit: 'in', readings: placed } })}/takeoff`;
+    const { sedimentByPlace: byPlace, sedimentVolume, warnings } = (await company.crew.get(path)).body;
+    expect(byPlace.byEdge.map(({ edge }: { edge: string }) => edge)).toEqual(['zero', 'nearest', 'shore-readings']);
+    const [zero, nearest, along] = byPlace.byEdge;
+    // Shore at 0, the reading on it at 6 in: the pyramid of the middle, and the two triangles on the left with a mean of 15 / 3 in.
+    expect(zero.sedimentVolume).toMatchObject({ unit: 'yd3', value: expect.closeTo((300 * 9 + 100 * 15) / 3 / 12 / 27, 9) });
+    expect(along.sedimentVolume.value).toBeCloseTo((400 * 21) / 3 / 12 / 27, 9);
+    expect(nearest.sedimentVolume.value).toBeGreaterThan(zero.sedimentVolume.value);
+    expect(zero.waterVolume.unit).toBe('gal');
+    expect(sedimentVolume.value).toBeCloseTo((400 * 7.5) / 12 / 27, 9);
+    // 9 and 6 in: deviation 2.1213 in, so 1.5 in of standard error.
+    expect(byPlace.standardError).toMatchObject({ unit: 'yd3', value: expect.closeTo((400 * 1.5) / 12 / 27, 9) });
+    expect(warnings).toEqual([expect.stringContaining(`about ${byPlace.extraReadings} more readings`)]);
+    expect((await company.crew.get(`${path}?units=metric`)).body.sedimentByPlace.byEdge[0].waterVolume.unit).toBe('L');
   });
 
   it('gives area and perimeter alone without readings', async () => {
@@ -84,7 +105,7 @@ describe('takeoff', () => {
     const outline = { shape: 'polygon', unit: 'ft', points: [[0, 0], [20, 0], [20, 20], [0, 20]] };
     const probes = { unit: 'in', readings: [{ at: [10, 10], toSediment: 10, toBottom: 20 }, { at: [90, 90], toSediment: 20, toBottom: 40 }] };
     const answer = await company.owner.get(`${await survey({ surveyedOn: '2027-04-12', outline, probes })}/takeoff`);
-    expect(answer.body.warnings).toEqual([expect.stringContaining('counted from 0: 1.')]);
+    expect(answer.body.warnings).toEqual([expect.stringContaining('counted from 0: 1.'), expect.stringContaining('27 more readings')]);
     expect(answer.body.sedimentMeanThickness.value).toBe(15);
   });
 });

@@ -3,10 +3,12 @@ import { within } from '../errors.js';
 import type { Working } from '../working.js';
 import { requireSoundProbes } from './check-probes.js';
 import { measureOutline } from './measure-outline.js';
+import { metresPer } from './numbers.js';
 import type { Outline } from './outline.js';
 import { probeFigures, type DepthFigure } from './probe-means.js';
 import { probeWarnings } from './probe-warnings.js';
 import type { Probes } from './probes.js';
+import { errorWarnings, volumeError } from './sediment/index.js';
 import type { TakeoffQuantityName } from './takeoff-quantities.js';
 
 export interface TakeoffInput {
@@ -57,7 +59,7 @@ export function takeoff(input: TakeoffInput): Takeoff {
     maxDepthM: figures.deepest.metres,
     waterVolumeM3: water.value,
     waterVolumeNowM3: now.value,
-    warnings: probeWarnings(input.outline, shape.points, probes),
+    warnings: [...probeWarnings(input.outline, shape.points, probes), ...unsure(probes, areaM2)],
     workings: {
       ...outlineOnly,
       sedimentMeanThickness: figures.thickness.working,
@@ -68,6 +70,13 @@ export function takeoff(input: TakeoffInput): Takeoff {
       waterVolumeNow: now.working,
     },
   };
+}
+
+/** How many readings are missing; a single one, as of a small basin, is left to the estimator. */
+function unsure({ unit, readings }: Probes, areaM2: number): string[] {
+  if (readings.length < 2) return [];
+  const factor = metresPer(unit).toNumber();
+  return errorWarnings(volumeError(readings.map(({ toSediment, toBottom }) => (toBottom - toSediment) * factor), areaM2));
 }
 
 const withoutProbes = {

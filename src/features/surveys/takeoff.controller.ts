@@ -5,6 +5,7 @@ import { ReadRoute } from '../../platform/http/api.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import { Reply } from '../../platform/http/reply.js';
 import { CompaniesService } from '../companies/index.js';
+import { toByPlaceView } from './sediment-by-place.mapper.js';
 import { SurveysService } from './surveys.service.js';
 import { TakeoffQuery, TakeoffView } from './takeoff.dto.js';
 import { toTakeoffView } from './takeoff.mapper.js';
@@ -16,11 +17,11 @@ export class TakeoffController {
     private readonly companies: CompaniesService,
   ) {}
 
-  @ReadRoute(TakeoffView, { path: ':id/takeoff', roles: EVERYONE, summary: 'Read the takeoff of a survey', description: 'Computed from the survey as it stands: volumes are the surface area times the mean of the readings.' })
+  @ReadRoute(TakeoffView, { path: ':id/takeoff', roles: EVERYONE, summary: 'Read the takeoff of a survey', description: 'Computed from the survey as it stands: volumes are the surface area times the mean of the readings. Readings with places are interpolated beside it.' })
   async read(@CurrentActor() actor: Actor, @IdParam() id: string, @Query() query: TakeoffQuery): Promise<Reply<TakeoffView>> {
     const survey = await this.surveys.find(actor, id);
     const units = query.units ?? (await this.companies.current(actor)).unitSystem;
     // The company can change its units, so they are part of what the tag stands for.
-    return new Reply(toTakeoffView(id, this.surveys.takeoff(survey), units), null, { etag: `"${survey.version}-${units}"` });
+    return new Reply(toTakeoffView(id, this.surveys.takeoff(survey), toByPlaceView(survey, units), units), null, { etag: `"${survey.version}-${units}"` });
   }
 }

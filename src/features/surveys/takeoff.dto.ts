@@ -1,23 +1,11 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
-import { UNITS } from '../../domain/quantity/index.js';
 import { ChoiceField } from '../../platform/http/fields/index.js';
-import { WorkingView } from '../../platform/http/working.view.js';
+import { TakeoffByPlaceView } from './sediment-by-place.dto.js';
+import { TakeoffFigure } from './takeoff-figure.js';
 
 export class TakeoffQuery {
   @ChoiceField({ description: 'The units to answer in; the company\'s unless told.', of: ['us', 'metric'], optional: true })
   units?: 'us' | 'metric';
-}
-
-@ApiSchema({ name: 'TakeoffFigure', description: 'A computed quantity with its unit and how it came about.' })
-export class TakeoffFigure {
-  @ApiProperty({ type: 'number', description: 'The number at full precision, in the unit named beside it.' })
-  value: number;
-
-  @ApiProperty({ type: 'string', enum: [...UNITS], description: 'The unit.' })
-  unit: string;
-
-  @ApiProperty({ type: WorkingView, description: 'How the number came about.' })
-  working: WorkingView;
 }
 
 @ApiSchema({ name: 'Takeoff', description: 'The quantities computed from a survey. Those that need rod readings are null without them.' })
@@ -48,6 +36,9 @@ export class TakeoffView {
 
   @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The water when full, as found, above the sediment, in gal or L.' })
   waterVolumeNow: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffByPlaceView, nullable: true, description: 'Sediment and water by where the readings were taken; null when none has a place inside a polygon or two-stake outline.' })
+  sedimentByPlace: TakeoffByPlaceView | null;
 
   @ApiProperty({ type: 'array', items: { type: 'string' }, description: 'What to look at again before pricing from these figures.' })
   warnings: string[];

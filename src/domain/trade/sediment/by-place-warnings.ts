@@ -1,7 +1,7 @@
 import type { EdgeRule } from './edge-rule.js';
 import type { Placement } from './place-readings.js';
 import type { Triangulated } from './triangulate.js';
-import { WANTED_HALF_WIDTH, type VolumeError } from './volume-error.js';
+import { errorWarnings, type VolumeError } from './volume-error.js';
 
 interface Parts {
   readonly areaM2: number;
@@ -31,10 +31,7 @@ export function placeWarnings({ areaM2, placement, triangulated, mean, error, ed
   }
   if (unplaced > 0) warnings.push(`${unplaced} readings have no place: they count in the mean and not by place.`);
   if (shared > 0) warnings.push(`${shared} readings share their place with an earlier one; the mean of them stands there.`);
-  if (error === null) warnings.push('A single reading says nothing of how sure the volume is; take more.');
-  else if (error.halfWidthShare !== null && error.halfWidthShare > WANTED_HALF_WIDTH) {
-    warnings.push(`The 90 % interval of the sediment by the mean is ±${(100 * error.halfWidthShare).toFixed(0)} %, wider than ±15 %: take about ${error.extraReadings} more readings, spread evenly over the pond.`);
-  }
+  warnings.push(...errorWarnings(error));
   const larger = Math.max(mean.sedimentM3, triangulated.sedimentM3);
   if (Math.abs(mean.sedimentM3 - triangulated.sedimentM3) > APART * larger) {
     warnings.push(`By the mean and by place the sediment differs by ${((100 * Math.abs(mean.sedimentM3 - triangulated.sedimentM3)) / larger).toFixed(0)} %: the readings are not spread evenly, or the edge (${edge.kind}) is not as the readings are. Take both as bounds, or take readings at the shore.`);
@@ -43,7 +40,7 @@ export function placeWarnings({ areaM2, placement, triangulated, mean, error, ed
     warnings.push(`The triangles cover ${((100 * triangulated.areaM2) / areaM2).toFixed(1)} % of the outline: it has parts too thin to triangulate. Leave them out of the outline.`);
   }
   if (triangulated.unreadAreaM2 > UNREAD * areaM2) {
-    warnings.push(`${((100 * triangulated.unreadAreaM2) / areaM2).toFixed(0)} % of the surface lies between shore points with no reading near (bays, arms, corners) and goes by the edge (${edge.kind}) alone: take readings there.`);
+    warnings.push(`${((100 * triangulated.unreadAreaM2) / areaM2).toFixed(0)} % of the surface lies between shore points with no reading near (bays, arms, corners) and goes by the choice of the edge alone: take readings there.`);
   }
   return warnings;
 }

@@ -37,7 +37,7 @@ export function layersAlong(shore: readonly ShorePoint[], placed: readonly Place
     const everywhere = rule.kind === 'given' ? { thicknessM: rule.thicknessM, depthM: rule.depthM } : { thicknessM: 0, depthM: 0 };
     return shore.map(({ reading }) => (reading === null ? everywhere : layerOf(reading)));
   }
-  const grid = PointGrid.over(placed, boxOf(shore.map(({ x, y }) => [x, y])));
+  const grid = new PointGrid(placed, boxOf(shore));
   return shore.map(({ x, y, reading }) => layerOf(reading ?? (grid.nearest(x, y) as Placed)));
 }
 

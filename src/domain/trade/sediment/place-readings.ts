@@ -27,17 +27,18 @@ export interface Placement {
 
 /** Nearer to a corner than this, a reading is taken as the corner's own: no rod is set more exactly. Metres. */
 const CORNER_M = 0.01;
+/** Places are told apart to the millimeter; none lies more than 10,000,000 mm from the origin. */
+const KEY_ROW = 2 ** 25;
 
 /**
  * The readings that have a place inside the outline, or within the shore tolerance of it: those move onto the shore.
  * @param pointsM the outline
- * @throws DomainError at /readings when no reading has a place inside
  */
 export function placeReadings(pointsM: readonly Point[], outlineUnit: Unit, probes: Probes): Placement {
   const perPlace = metresPer(outlineUnit).toNumber();
   const perDepth = metresPer(probes.unit).toNumber();
   const edgesAt = edgesByHeight(pointsM, SHORE_TOLERANCE_M);
-  const at = new Map<string, { first: Placed; count: number }>();
+  const at = new Map<number | string, { first: Placed; count: number }>();
   const strays: number[] = [];
   let unplaced = 0;
   let shared = 0;
@@ -53,7 +54,7 @@ export function placeReadings(pointsM: readonly Point[], outlineUnit: Unit, prob
       return;
     }
     const placed = { ...place, toSedimentM: reading.toSediment * perDepth, toBottomM: reading.toBottom * perDepth };
-    const key = place.shore === null ? `${Math.round(x * 1000)} ${Math.round(y * 1000)}` : `shore ${place.shore.toFixed(6)}`;
+    const key = place.shore === null ? Math.round(x * 1000) * KEY_ROW + Math.round(y * 1000) : `shore ${place.shore.toFixed(6)}`;
     const earlier = at.get(key);
     if (earlier === undefined) {
       at.set(key, { first: placed, count: 1 });
@@ -62,13 +63,18 @@ export function placeReadings(pointsM: readonly Point[], outlineUnit: Unit, prob
     shared += 1;
     at.set(key, { first: meanOf(earlier.first, earlier.count, placed), count: earlier.count + 1 });
   });
-  if (at.size === 0) throw DomainError.at('/readings', 'No reading has a place inside the outline; note where the readings were taken, in the unit and axes of the outline.');
   return { placed: [...at.values()].map(({ first }) => first), strays, unplaced, shared };
+}
+
+/** @throws DomainError at /readings when no reading has a place inside */
+export function requirePlaces({ placed }: Placement): void {
+  if (placed.length === 0) throw DomainError.at('/readings', 'No reading has a place inside the outline; note where the readings were taken, in the unit and axes of the outline.');
 }
 
 function placeOf(x: number, y: number, edges: readonly Edge[], points: readonly Point[]): Pick<Placed, 'x' | 'y' | 'shore'> | null {
   let nearest: { edge: Edge; along: number; squared: number } | null = null;
   for (const edge of edges) {
+    if (x < Math.min(edge.ax, edge.bx) - SHORE_TOLERANCE_M || x > Math.max(edge.ax, edge.bx) + SHORE_TOLERANCE_M) continue;
     const { along, squared } = nearestOnEdge(x, y, edge);
     if (squared <= SHORE_TOLERANCE_M * SHORE_TOLERANCE_M && (nearest === null || squared < nearest.squared)) nearest = { edge, along, squared };
   }

@@ -1,7 +1,7 @@
 import { studentT95 } from '../../statistics/index.js';
 
 /** A volume that is surer than this needs no more readings: half of its 90 % interval as a share of it. */
-export const WANTED_HALF_WIDTH = 0.15;
+const WANTED_HALF_WIDTH = 0.15;
 
 export interface VolumeError {
   /** s / √n × surface, m3. */
@@ -51,4 +51,11 @@ function fewest(n: number, halfShare: (count: number) => number): number {
     else enough = middle;
   }
   return enough;
+}
+
+/** That the readings are too few for the volume by the mean, and how many are missing. */
+export function errorWarnings(error: VolumeError | null): string[] {
+  if (error === null) return ['A single reading says nothing of how sure the volume is; take more.'];
+  if (error.halfWidthShare === null || error.halfWidthShare <= WANTED_HALF_WIDTH) return [];
+  return [`The 90 % interval of the sediment by the mean is ±${(100 * error.halfWidthShare).toFixed(0)} %, wider than ±15 %: take about ${error.extraReadings} more readings, spread evenly over the pond.`];
 }
