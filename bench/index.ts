@@ -8,6 +8,7 @@ const PARTS: Record<string, () => Promise<Measurement[]>> = {
     const { benchPricing, benchTakeoff } = await import('./pricing.js');
     return [benchPricing(), benchTakeoff()];
   },
+  sediment: async () => [(await import('./sediment.js')).benchByPlace()],
   hydraulics: async () => [(await import('./hydraulics.js')).benchPumpRanking()],
   pdf: async () => [await (await import('./pdf.js')).benchPdf()],
   lists: async () => (await import('./lists/index.js')).benchLists(),
