@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { measureOutline } from '../../domain/trade/index.js';
 import type { Actor } from '../../platform/auth/actor.js';
 import { atPointer } from '../../platform/http/problems.js';
 import { type PartEntity, type PartKind, PartsService } from '../catalog/index.js';
@@ -31,7 +30,7 @@ export class ProposeWork {
     const survey = await this.surveys.find(actor, surveyId);
     const { currency } = await this.companies.current(actor);
     const takeoff = this.surveys.takeoff(survey);
-    const wanted: Wanted = { body, survey, currency, figures: siteFigures(survey, measureOutline(survey.outline), takeoff) };
+    const wanted: Wanted = { body, survey, currency, figures: siteFigures(survey, takeoff) };
     const scopes = SCOPES.filter((scope) => body.scope.includes(scope));
     const codeOf = (scope: Scope): string => body.costCodes?.find((own) => own.scope === scope)?.costCode ?? WORK_OF[scope].costCode;
     const rules = await this.rules.inForce(actor, [...scopes.map(codeOf), RECLAIM_CODE], survey.surveyedOn);

@@ -1,5 +1,6 @@
 import { Decimal } from '../../../domain/decimal.js';
 import { toSi } from '../../../domain/quantity/index.js';
+import { linerSheet, outlineSpans, sheetMargin } from '../../../domain/trade/liner/index.js';
 import type { PartEntity } from '../../catalog/index.js';
 import { type Choice, choose, inPartUnit, type Verdict } from '../choice.js';
 import type { SiteFigures } from '../site-figures.js';
@@ -13,13 +14,14 @@ export interface Sheet {
 }
 
 /**
- * The sheet that lines a pond: length + 2 depths + 2 overlaps by width + 2 depths + 2 overlaps, from the greatest
- * dimensions. Common practice, no source; exact for vertical walls and stepped shelves, too large for slopes.
+ * The sheet that lines a pond whose sides go straight down to the greatest depth: enough for every shelf and slope. Null when
+ * the outline has no length and width, or no depth was measured.
  */
-export function sheetFor({ box, greatestDepthM }: SiteFigures, overlapM: number): Sheet | null {
-  if (box === null || greatestDepthM === null) return null;
-  const around = 2 * greatestDepthM + 2 * overlapM;
-  return { lengthM: box.lengthM + around, widthM: box.widthM + around };
+export function sheetFor({ outline, greatestDepthM }: SiteFigures, overlapM: number): Sheet | null {
+  if (outline.shape === 'measured' || greatestDepthM === null) return null;
+  const walls = [{ dropM: greatestDepthM, runM: 0 }];
+  const { lengthM, widthM } = outlineSpans(outline, sheetMargin(walls, overlapM).marginM);
+  return linerSheet(lengthM, widthM, walls, overlapM);
 }
 
 /** Liners, or underlayments, that cover the sheet. */
