@@ -56,7 +56,8 @@ export const DEWATERING = calculation({
     });
     const settled = drained ?? inPlace;
     const loaded = { volumeM3: settled.volumeM3 * (1 + (input.drainedBulkingPercent ?? bulkingPercent) / 100), weightKg: settled.weightKg };
-    const [wet, dry] = within('/vehicle', () => [dug, loaded].map(({ volumeM3, weightKg }) => loadsOf(volumeM3, weightKg, vehicleOf(input.vehicle)))) as [ReturnType<typeof loadsOf>, ReturnType<typeof loadsOf>];
+    const vehicle = vehicleOf(input.vehicle);
+    const [wet, dry] = within('/vehicle', () => [loadsOf(dug.volumeM3, dug.weightKg, vehicle), loadsOf(loaded.volumeM3, loaded.weightKg, vehicle)] as const);
     return {
       dug: stageView(dug),
       drainedAsLoaded: stageView(loaded),
