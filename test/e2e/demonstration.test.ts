@@ -133,6 +133,15 @@ describe('the demonstration company', () => {
     for (const [now, before] of changed) expect(Date.parse(before.recordedAt)).toBeLessThan(Date.parse(now.recordedAt));
   });
 
+  it('has parts with technical data that a proposal finds something in for a surveyed pond', async () => {
+    const surveys = here.lists['surveys'] as { id: string; readingCount: number; outlineShape: string }[];
+    const survey = surveys.find(({ readingCount, outlineShape }) => readingCount > 0 && outlineShape !== 'measured');
+    const { body } = await here.owner.post(`/v1/surveys/${survey?.id}/proposal`, { scope: ['liner', 'edge', 'skimmer', 'filter', 'doser'] });
+    const found = (body as { items: { parts: { kind: string; suggested: object | null }[] }[] }).items.flatMap(({ parts }) => parts);
+    expect(found.map(({ kind }) => kind)).toEqual(['liner', 'underlayment', 'stone', 'skimmer', 'filter', 'doser']);
+    expect(found.filter(({ suggested }) => suggested === null)).toEqual([]);
+  });
+
   it('names only makes of its own', () => {
     expect(EQUIPMENT.length).toBeGreaterThan(15);
     for (const { make } of here.lists['equipment'] ?? []) expect(MAKES).toContain(make);

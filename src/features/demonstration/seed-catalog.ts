@@ -3,6 +3,7 @@ import { PartsService } from '../catalog/index.js';
 import { LaborRulesService } from '../labor-rules/index.js';
 import { COMPANY } from './content/company.js';
 import { LABOR_RULES } from './content/labor-rules.js';
+import { ATTRIBUTES } from './content/part-attributes.js';
 import type { DemoPart } from './content/part.js';
 import { PARTS } from './content/parts.js';
 import type { Scene } from './scene.js';
@@ -31,7 +32,8 @@ export class SeedCatalog {
     const owner = scene.as('owner');
     const entered = scene.calendar.moment(ENTERED_AGO, '09:00');
     const id = scene.newId(`part ${rest.sku}`, entered);
-    const at = (amount: string) => ({ ...rest, unitCost: { amount, currency: COMPANY.currency } });
+    const attributes = ATTRIBUTES[rest.sku] ?? null;
+    const at = (amount: string) => ({ ...rest, attributes, unitCost: { amount, currency: COMPANY.currency } });
     await scene.on(entered, () => this.parts.create(owner, { id, ...at(formerCost ?? unitCost) }));
     if (formerCost === undefined) return;
     await scene.on(scene.calendar.moment(LAST_LIST_AGO, '09:00'), () => this.parts.update(owner, id, 1, at(unitCost)));
