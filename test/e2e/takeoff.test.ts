@@ -29,7 +29,7 @@ describe('takeoff', () => {
     expect(answer.status).toBe(200);
     const rounded = Object.fromEntries(
       Object.entries(answer.body as Record<string, { value: number; unit: string }>)
-        .filter(([name]) => !['surveyId', 'sedimentByPlace', 'warnings'].includes(name))
+        .filter(([name]) => !['surveyId', 'sedimentByPlace', 'warnings', 'edgeStoneWeight', 'sedimentWeight'].includes(name))
         .map(([name, { value, unit }]) => [name, `${value.toFixed(4)} ${unit}`]),
     );
     expect(rounded).toEqual({
@@ -41,7 +41,13 @@ describe('takeoff', () => {
       maxDepth: '30.0000 in',
       waterVolume: '5264.1669 gal',
       waterVolumeNow: '3572.1132 gal',
+      // (24 + 2 × 2.5 + 2) × (16 + 2 × 2.5 + 2) ft
+      linerSheetArea: '713.0000 ft2',
+      sedimentVolumeDug: '10.4720 yd3',
     });
+    // 63.4618 ft × 165 lb/ft3 × 0.7, and 1.122 tons/yd3 at 150 % of water.
+    expect(answer.body.edgeStoneWeight).toMatchObject({ unit: 'ton', value: expect.closeTo(3.665, 2) as number });
+    expect(answer.body.sedimentWeight).toMatchObject({ unit: 'ton', value: expect.closeTo(8.3776 * 1.122, 1) as number });
     expect(answer.body.warnings).toEqual([]);
     expect(answer.body.sedimentByPlace).toBeNull();
     const { working, value } = answer.body.sedimentVolume;

@@ -8,6 +8,7 @@ import { CompaniesService } from '../companies/index.js';
 import { toByPlaceView } from './sediment-by-place.mapper.js';
 import { SurveysService } from './surveys.service.js';
 import { TakeoffQuery, TakeoffView } from './takeoff.dto.js';
+import { takeoffMaterials } from './takeoff-materials.js';
 import { toTakeoffView } from './takeoff.mapper.js';
 
 @Controller('v1/surveys')
@@ -22,6 +23,7 @@ export class TakeoffController {
     const survey = await this.surveys.find(actor, id);
     const units = query.units ?? (await this.companies.current(actor)).unitSystem;
     // The company can change its units, so they are part of what the tag stands for.
-    return new Reply(toTakeoffView(id, this.surveys.takeoff(survey), toByPlaceView(survey, units), units), null, { etag: `"${survey.version}-${units}"` });
+    const takeoff = this.surveys.takeoff(survey);
+    return new Reply(toTakeoffView(id, takeoff, takeoffMaterials(survey, takeoff, units), toByPlaceView(survey, units), units), null, { etag: `"${survey.version}-${units}"` });
   }
 }

@@ -37,6 +37,18 @@ export class TakeoffView {
   @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The water when full, as found, above the sediment, in gal or L.' })
   waterVolumeNow: TakeoffFigure | null;
 
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'One sheet of liner, in ft2 or m2: straight sides to the greatest depth and 1 ft over the edge on each side (common practice).' })
+  linerSheetArea: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffFigure, description: 'Stone to buy for an edge 1 ft high and 1 ft thick along the perimeter, in ton or t, less the reclaimed stone that was weighed. Rock of 2,643 kg/m3 with 30 % gaps (common practice).' })
+  edgeStoneWeight: TakeoffFigure;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The sediment once it is dug, in yd3 or m3: 25 % more than in place (10 to 40 % is published).' })
+  sedimentVolumeDug: TakeoffFigure | null;
+
+  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The weight of the sediment as it lies, in ton or t, for a water content of 150 % of the dry solids (an assumption).' })
+  sedimentWeight: TakeoffFigure | null;
+
   @ApiProperty({ type: TakeoffByPlaceView, nullable: true, description: 'Sediment and water by where the readings were taken; null when none has a place inside a polygon or two-stake outline.' })
   sedimentByPlace: TakeoffByPlaceView | null;
 
