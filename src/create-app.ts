@@ -16,6 +16,8 @@ export async function createApp(database: Pick<Provisioned, 'serviceUrl' | 'sign
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with({ ...database, lifecycle }), adapter, {
     logger: new PinoNestLogger(() => adapter.getInstance().log),
     abortOnError: false,
+    // The adapter brings its own; this one would also read forms.
+    bodyParser: false,
   });
   app.get(ApiDocument).describe(app);
   await addSecurityHeaders(app);

@@ -3,6 +3,7 @@ import { FastifyAdapter } from '@nestjs/platform-fastify';
 import { type FastifyError, type FastifyInstance, type FastifyReply, type FastifyRequest, LogController } from 'fastify';
 import { v7 as uuidv7 } from 'uuid';
 import { requestContext } from '../context/request-context.js';
+import { parseJson } from './json-parser.js';
 import type { Lifecycle } from './lifecycle.js';
 import { sendProblem, toProblem } from './problem.filter.js';
 
@@ -32,8 +33,9 @@ export function createAdapter(logLevel: string, lifecycle: Lifecycle): FastifyAd
     },
   });
   const fastify = adapter.getInstance<FastifyInstance>();
-  const parseJson = fastify.getDefaultJsonParser('error', 'error');
-  fastify.addContentTypeParser('application/merge-patch+json', { parseAs: 'string', bodyLimit: BODY_LIMIT }, parseJson);
+  // JSON alone: the framework would also take plain text and, read as an object, what a form on any page can send.
+  fastify.removeAllContentTypeParsers();
+  fastify.addContentTypeParser(['application/json', 'application/merge-patch+json'], { parseAs: 'buffer', bodyLimit: BODY_LIMIT }, parseJson);
   fastify.addHook('onRequest', (request, reply, next) => {
     void reply.header('x-request-id', request.id);
     requestContext.run({ requestId: request.id }, next);

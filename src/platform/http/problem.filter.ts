@@ -27,6 +27,7 @@ function statusOf(error: unknown): number | null {
 }
 
 const BY_STATUS: Readonly<Record<number, [ProblemCode, string]>> = {
+  403: ['not-found', 'There is nothing at this address. The API reference at /docs lists what there is.'],
   404: ['not-found', 'There is nothing at this address. The API reference at /docs lists what there is.'],
   405: ['method-not-allowed', 'The API reference at /docs lists the methods of each address.'],
   413: ['body-too-large', 'A body may have at most 2 MiB. Send less at once.'],
@@ -39,10 +40,10 @@ function fromStatus(status: number, message: string): Problem {
   return new Problem(code, detail);
 }
 
-/** The parser's own words, where they can help, and never more than one line of them. */
+/** The framework's own words, where they can help, and never more than one line of them. */
 function readable(message: string): string {
   const line = message.split('\n')[0]?.slice(0, 200) ?? '';
-  return `The request could not be read: ${line}. Send well-formed JSON in UTF-8.`;
+  return `The request could not be read: ${line}. The API reference at /docs shows how addresses and bodies are written.`;
 }
 
 export function sendProblem(problem: Problem, request: FastifyRequest, reply: FastifyReply): void {
