@@ -1,8 +1,9 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty } from '@nestjs/swagger';
 import { Type } from 'class-transformer';
-import { ArrayMaxSize, ArrayMinSize, IsArray, IsObject, IsOptional, ValidateNested } from 'class-validator';
+import { ArrayMaxSize, ArrayMinSize, IsArray, IsObject, IsOptional, ValidateBy, ValidateNested } from 'class-validator';
 import { Field, type FieldOptions } from './field.js';
+import { isBlank, isCleanText } from './text.js';
 
 type Class = new () => object;
 
@@ -12,11 +13,18 @@ export function ListField(type: () => Class, options: FieldOptions & { readonly 
     ApiProperty({ type: () => [type()], description: options.description, required: options.optional !== true, maxItems: options.most, ...(options.fewest === undefined ? {} : { minItems: options.fewest }) }),
     Type(type),
     ValidateNested({ each: true, message: 'every item must be an object' }),
+    NoListWithin(),
     ArrayMaxSize(options.most, { message: `must have at most ${options.most} items` }),
     ...(options.fewest === undefined ? [] : [ArrayMinSize(options.fewest, { message: `must have at least ${options.fewest} items` })]),
     IsArray({ message: 'must be a list' }),
     ...(options.optional === true ? [IsOptional()] : []),
   );
+}
+
+/** The check of nested items goes into a list within the list and takes it, even an empty one, for an item. */
+function NoListWithin(): PropertyDecorator {
+  const inner = (value: unknown): number => (Array.isArray(value) ? value.findIndex((item) => Array.isArray(item)) : -1);
+  return ValidateBy({ name: 'noListWithin', validator: { validate: (value: unknown) => inner(value) < 0, defaultMessage: (args) => `/${inner(args?.value)}: must be an object` } });
 }
 
 /** An object of one class inside another. */
@@ -36,8 +44,8 @@ export function TextListField(options: FieldOptions & { readonly most: number; r
   return Field(options, { type: 'array', items: { type: 'string', minLength: 1, maxLength }, maxItems: most }, (value) => {
     if (!Array.isArray(value)) return 'must be a list of texts';
     if (value.length > most) return `must have at most ${most} items; it has ${value.length}`;
-    const bad = value.findIndex((item) => typeof item !== 'string' || item.trim() === '' || [...item].length > maxLength || !item.isWellFormed());
-    return bad < 0 ? null : `/${bad}: must be text of 1 to ${maxLength} characters`;
+    const bad = value.findIndex((item) => typeof item !== 'string' || isBlank(item) || [...item].length > maxLength || !isCleanText(item));
+    return bad < 0 ? null : `/${bad}: must be text of 1 to ${maxLength} characters, without control characters`;
   });
 }
 
@@ -49,8 +57,8 @@ export function SettingsField(options: FieldOptions): PropertyDecorator {
     if (entries.length > 50) return 'must have at most 50 settings';
     for (const [name, setting] of entries) {
       if (!/^[A-Za-z][A-Za-z0-9 _-]{0,39}$/.test(name)) return 'must have names of 1 to 40 letters, digits, spaces, hyphens and underscores, beginning with a letter';
-      const fine = typeof setting === 'boolean' || (typeof setting === 'number' && Number.isFinite(setting)) || (typeof setting === 'string' && setting.length <= 200 && setting.isWellFormed());
-      if (!fine) return `/${name}: must be a well-formed text of at most 200 characters, a number, or true or false`;
+      const fine = typeof setting === 'boolean' || (typeof setting === 'number' && Number.isFinite(setting)) || (typeof setting === 'string' && setting.length <= 200 && isCleanText(setting));
+      if (!fine) return `/${name}: must be a text of at most 200 characters without control characters, a number, or true or false`;
     }
     return null;
   });

@@ -9,9 +9,20 @@ interface TextOptions extends FieldOptions {
   readonly pattern?: { readonly test: RegExp; readonly says: string };
 }
 
-// C0 and C1 controls, and the controls that turn the direction of text: they would corrupt documents and logs.
-const CONTROLS = /[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
+// C0 and C1 controls, separators of lines and paragraphs, and the controls that turn the direction of text: they would
+// corrupt documents and logs.
+const CONTROLS = /[\p{Cc}\p{Zl}\p{Zp}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
 const LINE_BREAKS = /[\t\n\r]/g;
+
+/** Whether text has no control characters, line breaks and tabs aside, and no half of a surrogate pair, which can not be stored. */
+export function isCleanText(value: string): boolean {
+  return value.isWellFormed() && !CONTROLS.test(value.replace(LINE_BREAKS, ''));
+}
+
+/** Whether nothing of the text can be seen: spaces, and characters without a width. */
+export function isBlank(value: string): boolean {
+  return !/[^\s\p{Cf}]/u.test(value);
+}
 
 /** Free text in any script, without control characters. */
 export function TextField(options: TextOptions): PropertyDecorator {
@@ -21,7 +32,7 @@ export function TextField(options: TextOptions): PropertyDecorator {
     if (typeof value !== 'string') return 'must be text';
     const length = [...value].length;
     if (length < min || length > max) return `must have ${min} to ${max} characters; it has ${length}`;
-    if (min > 0 && value.trim() === '') return 'must not be blank';
+    if (min > 0 && isBlank(value)) return 'must not be blank';
     if (CONTROLS.test(value.replace(LINE_BREAKS, ''))) return 'must not hold control characters; remove them';
     if (!value.isWellFormed()) return 'must be well-formed Unicode text; it holds half of a surrogate pair';
     if (options.multiline !== true && value.search(LINE_BREAKS) >= 0) return 'must be one line; remove line breaks and tabs';
@@ -39,7 +50,7 @@ export function ChoiceField(options: FieldOptions & { readonly of: readonly stri
 
 export function EmailField(options: FieldOptions): PropertyDecorator {
   return Field(options, { type: 'string', format: 'email', maxLength: 254 }, (value) =>
-    typeof value === 'string' && value.length <= 254 && /^[^\s@<>"]+@[^\s@<>"]+\.[^\s@<>"]+$/.test(value) ? null : 'must be an e-mail address such as name@example.com',
+    typeof value === 'string' && value.length <= 254 && isCleanText(value) && /^[^\s@<>"]+@[^\s@<>"]+\.[^\s@<>"]+$/.test(value) ? null : 'must be an e-mail address such as name@example.com',
   );
 }
 
