@@ -1,13 +1,14 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { ROLES, type Role } from '../../platform/auth/actor.js';
 import { EmailField, IdField, TextField } from '../../platform/http/fields/index.js';
+import { LONGEST_TYPED } from './passwords.dto.js';
 
 @ApiSchema({ name: 'SignIn' })
 export class SignInBody {
   @EmailField({ description: 'The person\'s e-mail address.', example: 'owner@example.com' })
   email: string;
 
-  @TextField({ description: 'The password.', max: 256, example: 'a long sentence of your own' })
+  @TextField({ description: 'The password.', max: LONGEST_TYPED, example: 'a long sentence of your own' })
   password: string;
 
   @IdField({ description: 'The company, when the same address and password belong to people of several.', optional: true })
