@@ -42,7 +42,7 @@ export class InvoicesController {
     return this.tag(actor, await this.invoices.find(actor, id));
   }
 
-  @ActionRoute(InvoiceView, { path: ':id/issue', roles: OFFICE, summary: 'Issue an invoice', description: 'Gives it the next number, the day of issue and the day it is due, and prints it. From then on it never changes.' })
+  @ActionRoute(InvoiceView, { path: ':id/issue', bodyless: true, roles: OFFICE, summary: 'Issue an invoice', description: 'Gives it the next number, the day of issue and the day it is due, and prints it. From then on it never changes.' })
   async issue(@CurrentActor() actor: Actor, @IdParam() id: string): Promise<Reply<InvoiceView>> {
     return this.tag(actor, await this.issuing.execute(actor, id));
   }

@@ -32,17 +32,17 @@ export class JobsController {
     return this.answer(actor, await this.jobs.find(actor, id));
   }
 
-  @ActionRoute(JobView, { path: ':id/start', roles: LEADS, summary: 'Start a job', description: 'Not needed before hours are logged: the first one starts the job by itself.' })
+  @ActionRoute(JobView, { path: ':id/start', bodyless: true, roles: LEADS, summary: 'Start a job', description: 'Not needed before hours are logged: the first one starts the job by itself.' })
   async start(@CurrentActor() actor: Actor, @IdParam() id: string): Promise<Reply<JobView>> {
     return this.answer(actor, await this.states.start(actor, id));
   }
 
-  @ActionRoute(JobView, { path: ':id/finish', roles: LEADS, summary: 'Finish a job', description: 'Closes it for hours; suppliers\' late bills may still be charged to it.' })
+  @ActionRoute(JobView, { path: ':id/finish', bodyless: true, roles: LEADS, summary: 'Finish a job', description: 'Closes it for hours; suppliers\' late bills may still be charged to it.' })
   async finish(@CurrentActor() actor: Actor, @IdParam() id: string): Promise<Reply<JobView>> {
     return this.answer(actor, await this.states.finish(actor, id));
   }
 
-  @ActionRoute(JobView, { path: ':id/reopen', roles: OFFICE, summary: 'Reopen a job', description: 'Takes a finished or cancelled job up again; one that nobody had started is planned again.' })
+  @ActionRoute(JobView, { path: ':id/reopen', bodyless: true, roles: OFFICE, summary: 'Reopen a job', description: 'Takes a finished or cancelled job up again; one that nobody had started is planned again.' })
   async reopen(@CurrentActor() actor: Actor, @IdParam() id: string): Promise<Reply<JobView>> {
     return this.answer(actor, await this.states.reopen(actor, id));
   }

@@ -57,7 +57,7 @@ export class QuotesController {
     return tagged(toQuoteView(sight), sight.quote.version);
   }
 
-  @ActionRoute(QuoteView, { path: ':id/issue', roles: OFFICE, summary: 'Issue a quote', description: 'Prints the document and freezes the revision: neither changes from then on.' })
+  @ActionRoute(QuoteView, { path: ':id/issue', bodyless: true, roles: OFFICE, summary: 'Issue a quote', description: 'Prints the document and freezes the revision: neither changes from then on.' })
   async issue(@CurrentActor() actor: Actor, @IdParam() id: string): Promise<Reply<QuoteView>> {
     const sight = await this.issuing.execute(actor, id);
     return tagged(toQuoteView(sight), sight.quote.version);

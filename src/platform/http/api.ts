@@ -1,7 +1,8 @@
-import { applyDecorators, Delete, Get, HttpCode, Patch, Post, type Type } from '@nestjs/common';
+import { applyDecorators, Delete, Get, HttpCode, Patch, Post, type Type, UseInterceptors } from '@nestjs/common';
 import { ApiBearerAuth, ApiBody, ApiConsumes, ApiExtension, ApiExtraModels, ApiHeader, ApiOperation, ApiParam, ApiResponse, getSchemaPath } from '@nestjs/swagger';
 import type { Role } from '../auth/actor.js';
 import { Allow } from '../auth/allow.js';
+import { NoFields } from './no-fields.js';
 import { ProblemView } from './problem.view.js';
 import { PROBLEMS, type ProblemCode } from './problem.js';
 
@@ -104,11 +105,12 @@ export function ChangeRoute(input: Type, view: Type, options: RouteOptions & { r
   );
 }
 
-/** `POST /things/{id}/verb`: a change of state that may be repeated. */
-export function ActionRoute(view: Type, options: RouteOptions & { readonly path: string; readonly status?: 200 | 201 }): MethodDecorator {
+/** `POST /things/{id}/verb`: a change of state that may be repeated. A bodyless one refuses every field. */
+export function ActionRoute(view: Type, options: RouteOptions & { readonly path: string; readonly status?: 200 | 201; readonly bodyless?: boolean }): MethodDecorator {
   return applyDecorators(
     Post(options.path),
     HttpCode(options.status ?? 200),
+    ...(options.bodyless === true ? [UseInterceptors(NoFields)] : []),
     common(options, [...WITH_BODY, 'not-found']),
     IdParams(options.path),
     ApiResponse({ status: options.status ?? 200, description: 'Done, now or before.', type: view, headers: ETAG_HEADER }),
