@@ -35,9 +35,17 @@ export function parseMoney(money: Money): Decimal {
  *   whose lines do not add up) or is beyond {@link MONEY_LIMIT}.
  */
 export function formatMoney(amount: Decimal, currency: string): Money {
+  requireWithinLimit(amount);
+  return formatSum(amount, currency);
+}
+
+/**
+ * The same for a sum of amounts, which may exceed what one may be: a job with a mistyped bill must still be shown.
+ * @throws DomainError at /amount when the amount was not rounded first
+ */
+export function formatSum(amount: Decimal, currency: string): Money {
   const digits = within('/currency', () => minorUnits(currency));
   requireMinorUnits(amount, digits, currency);
-  requireWithinLimit(amount);
   return { amount: amount.isZero() ? new Decimal(0).toFixed(digits) : amount.toFixed(digits), currency };
 }
 

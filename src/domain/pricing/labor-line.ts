@@ -4,7 +4,7 @@ import { convert, type Unit } from '../quantity/index.js';
 import { roundUpToIncrement } from './increment.js';
 import type { LaborLine, LaborLineInput, LaborQuantity } from './labor-types.js';
 import { laborWorking } from './labor-working.js';
-import { amountOf, requireNotNegative, requirePositive } from './price-checks.js';
+import { amountOf, requireNotNegative, requirePlannable, requirePositive } from './price-checks.js';
 
 /**
  * Hours = max(minimum, setup + hours per unit × quantity) × access factor, rounded up to the hour increment; amount =
@@ -25,6 +25,7 @@ export function laborLine(input: LaborLineInput): LaborLine {
   const before = Decimal.max(rule.minimumHours, byQuantity);
   const exact = before.times(accessFactor);
   const hours = roundUpToIncrement(exact, hourIncrement);
+  requirePlannable(hours, '/quantity');
   const amount = amountOf(hours, sellRate, currency, '/quantity');
   const working = laborWorking(input, { quantity: quantity === null ? null : plain(quantity), byQuantity, before, exact, hours, amount });
   return { hours, unitPrice: sellRate, amount, quantityInRuleUnit: quantity, working };

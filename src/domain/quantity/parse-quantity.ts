@@ -17,7 +17,7 @@ export function parseQuantity(value: unknown, kind: QuantityKind): Quantity {
 
 /** @throws DomainError (pointer "") listing the units of `kind` */
 export function parseUnit(value: unknown, kind: QuantityKind): Unit {
-  const unit = value as Unit;
+  const unit = value as Unit | null | undefined;
   requireKind(unit, kind);
   return unit;
 }

@@ -18,7 +18,8 @@ export function unitsOf(kind: QuantityKind): readonly Unit[] {
 }
 
 /** @throws DomainError (pointer "") when `unit` is not one of `kind`, listing those that are. */
-export function requireKind(unit: Unit, kind: QuantityKind): void {
+export function requireKind(unit: Unit | null | undefined, kind: QuantityKind): asserts unit is Unit {
   if (isUnit(unit) && unitRow(unit).kind === kind) return;
-  throw DomainError.at('', `"${String(unit)}" is not a unit of ${kind}; use one of ${unitsOf(kind).join(', ')}.`);
+  const missing = unit === undefined || unit === null;
+  throw DomainError.at('', `${missing ? 'The unit is missing' : `"${String(unit).slice(0, 40)}" is not a unit of ${kind}`}; use one of ${unitsOf(kind).join(', ')}.`);
 }

@@ -1,10 +1,13 @@
 import { Decimal } from '../decimal.js';
 import { DomainError, type Violation } from '../errors.js';
 import { metresPer } from './numbers.js';
+import { MAX_LENGTH_M } from './outline.js';
 import { MAX_DEPTH_M, MAX_READINGS, type ProbeReading, type Probes } from './probes.js';
 
 /** A sheet with the columns swapped is wrong in every row; the first rows show that as well as all of them. */
 const MAX_VIOLATIONS = 20;
+/** The outline, whose unit places are in, is not known here: the bound of the smallest unit, mm, holds for all. */
+const FARTHEST = MAX_LENGTH_M * 1000;
 
 /**
  * Negative thickness is refused, never taken as zero: it is a swapped or misread pair, and would lower the price.
@@ -39,8 +42,8 @@ function readingViolations(reading: ProbeReading, deepest: number, pointer: stri
     });
   }
   const { at } = reading;
-  if (at !== undefined && !(Number.isFinite(at[0]) && Number.isFinite(at[1]))) {
-    found.push({ pointer: `${pointer}/at`, detail: 'A place is a pair [x, y] of finite numbers in the unit of the outline.' });
+  if (at !== undefined && !at.every((coordinate) => Math.abs(coordinate) <= FARTHEST)) {
+    found.push({ pointer: `${pointer}/at`, detail: `A place is a pair [x, y] in the unit of the outline, within ${MAX_LENGTH_M / 1000} km of its origin.` });
   }
   return found;
 }

@@ -2,11 +2,12 @@ import { Decimal, plain } from '../decimal.js';
 import { DomainError, within } from '../errors.js';
 import { finiteNumber } from '../json-values.js';
 import { convert, requireKind, type Quantity, type QuantityKind, type Unit } from '../quantity/index.js';
-import { MAX_LENGTH_M, type Point } from './outline.js';
+import { MAX_LENGTH_M, MIN_LENGTH_M, type Point } from './outline.js';
 
-/** A length above 0 and up to 10 km, in metres. @throws DomainError at /value or /unit */
+/** A length from 1 mm to 10 km, in metres. @throws DomainError at /value or /unit */
 export function lengthInMetres(quantity: Quantity): number {
   const metres = positiveInUnit(quantity, 'length', 'm');
+  if (metres < MIN_LENGTH_M) throw DomainError.at('/value', `This must be at least ${MIN_LENGTH_M * 1000} mm; check the unit and decimal point.`);
   if (metres <= MAX_LENGTH_M) return metres;
   throw DomainError.at('/value', `This must be at most ${MAX_LENGTH_M / 1000} km; check the unit and decimal point.`);
 }
@@ -14,7 +15,9 @@ export function lengthInMetres(quantity: Quantity): number {
 /** A quantity above 0 in `unit`. @throws DomainError at /value or /unit */
 export function positiveInUnit(quantity: Quantity, kind: QuantityKind, unit: Unit): number {
   within('/unit', () => requireKind(quantity.unit, kind));
-  if (within('/value', () => finiteNumber(quantity.value)) > 0) return convert(quantity.value, quantity.unit, unit);
+  // Of the least number above 0, nothing is left in a larger unit.
+  const converted = convert(within('/value', () => finiteNumber(quantity.value)), quantity.unit, unit);
+  if (converted > 0) return converted;
   throw DomainError.at('/value', 'This must be above 0.');
 }
 

@@ -40,5 +40,7 @@ export const OUTLINE_SHAPES: readonly Outline['shape'][] = ['rectangle', 'ellips
 
 /** No garden pond is wider; a larger figure is a wrong unit or a slipped decimal point. Metres. */
 export const MAX_LENGTH_M = 10_000;
+/** No tape reads less; below it, areas come out as nothing. Metres. */
+export const MIN_LENGTH_M = 0.001;
 /** Bounds the crossing search, which is quadratic for the worst of outlines. */
 export const MAX_OUTLINE_POINTS = 2_000;

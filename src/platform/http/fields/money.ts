@@ -3,14 +3,14 @@ import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { Type } from 'class-transformer';
 import { IsOptional, ValidateBy } from 'class-validator';
 import { Decimal } from '../../../domain/decimal.js';
-import { formatMoney, parseMoney } from '../../../domain/money/index.js';
+import { formatSum, parseMoney } from '../../../domain/money/index.js';
 import { DomainError } from '../../../domain/errors.js';
 import { type FieldOptions } from './field.js';
 
 /** Money on the wire. */
 @ApiSchema({ name: 'Money', description: 'An amount with its ISO 4217 currency. The amount is a decimal string with exactly the currency\'s minor digits when it comes from the service.' })
 export class MoneyBody {
-  @ApiProperty({ type: 'string', pattern: '^-?\\d{1,12}(\\.\\d{1,4})?$', description: 'The amount as a decimal string, in the currency named beside it.', example: '1234.50' })
+  @ApiProperty({ type: 'string', pattern: '^-?\\d{1,18}(\\.\\d{1,4})?$', description: 'The amount as a decimal string, in the currency named beside it.', example: '1234.50' })
   amount: string;
 
   @ApiProperty({ type: 'string', pattern: '^[A-Z]{3}$', description: 'The currency, by its ISO 4217 letters.', example: 'USD' })
@@ -51,6 +51,7 @@ export function MoneyField(options: MoneyOptions): PropertyDecorator {
   );
 }
 
+/** An amount or a sum of amounts, as the service answers with it. */
 export function toMoneyBody(amount: Decimal, currency: string): MoneyBody {
-  return formatMoney(amount, currency);
+  return formatSum(amount, currency);
 }
