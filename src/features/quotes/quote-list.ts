@@ -23,7 +23,7 @@ export class QuoteList {
         .where('q.companyId = :companyId', { companyId: actor.companyId });
       if (query.customerId !== undefined) select.andWhere('q.customerId = :customerId', { customerId: query.customerId });
       if (query.state !== undefined) select.andWhere('r.state = :state', { state: query.state });
-      if (query.after !== null) select.andWhere('q.id < :after', { after: query.after });
+      if (query.cursor) select.andWhere('q.id < :cursor', { cursor: query.cursor });
       const rows = await select.orderBy('q.id', 'DESC').limit(query.limit + 1).getMany();
       return pageOf(rows as QuoteRow[], query.limit);
     });

@@ -25,7 +25,7 @@ export class SurveysRepository extends ResourceStore<SurveyEntity> {
   /** The readings are counted by the database: two hundred surveys of five thousand would be 60 MB to fetch and parse. */
   async summaries(actor: Actor, query: SurveyListQuery): Promise<Page<SurveySummary>> {
     const rows = await this.database.read(actor, (manager) =>
-      manager.query<SummaryRow[]>(SUMMARIES, [actor.companyId, query.featureId ?? null, query.after, query.limit + 1]),
+      manager.query<SummaryRow[]>(SUMMARIES, [actor.companyId, query.featureId ?? null, query.cursor ?? null, query.limit + 1]),
     );
     return pageOf(rows.map((row) => ({ ...row, createdAt: row.createdAt.toISOString() })), query.limit);
   }

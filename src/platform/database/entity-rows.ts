@@ -31,7 +31,7 @@ export async function entityPage<E extends { id: string }>(manager: EntityManage
   const conditions = Object.entries(match)
     .filter(([, value]) => value !== undefined)
     .map(([property, value]) => `"${columnOf.get(property)}" = $${values.push(value)}`);
-  if (query.after !== null) conditions.push(`id < $${values.push(query.after)}`);
+  if (query.cursor) conditions.push(`id < $${values.push(query.cursor)}`);
   const rows = await entityRows(manager, entity, `WHERE ${conditions.join(' AND ')} ORDER BY id DESC LIMIT $${values.push(query.limit + 1)}`, values);
   return pageOf(rows, query.limit);
 }

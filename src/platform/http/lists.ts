@@ -20,10 +20,6 @@ export class ListQuery {
   @IsUUID('all', { message: 'must be the nextCursor of an earlier answer' })
   @IsOptional()
   cursor?: string;
-
-  get after(): string | null {
-    return this.cursor ?? null;
-  }
 }
 
 export interface Page<T> {

@@ -35,6 +35,11 @@ export function invalidInput(errors: readonly Violation[]): Problem {
   return new Problem('invalid-input', first === undefined ? 'The request is not as it must be.' : `${first.pointer || 'The body'}: ${first.detail}${more}`, errors);
 }
 
+/** The JSON Pointer (RFC 6901) of a field below another. */
+export function pointerBelow(pointer: string, name: string): string {
+  return `${pointer}/${name.replaceAll('~', '~0').replaceAll('/', '~1')}`;
+}
+
 /** Runs a computation of the domain and says where in the request its complaints belong. */
 export function atPointer<T>(prefix: string, compute: () => T): T {
   try {

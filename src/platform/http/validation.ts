@@ -1,9 +1,9 @@
 import { type ArgumentMetadata, Injectable, type PipeTransform } from '@nestjs/common';
 import { plainToInstance } from 'class-transformer';
 import { validate, type ValidationError } from 'class-validator';
-import { requireShallow } from './depth.js';
+import { requireBounded } from './body-bounds.js';
 import type { Problem, Violation } from './problem.js';
-import { invalidInput } from './problems.js';
+import { invalidInput, pointerBelow } from './problems.js';
 
 type Class<T extends object> = new () => T;
 
@@ -31,7 +31,7 @@ function toProblem(errors: readonly ValidationError[]): Problem {
 
 function collect(error: ValidationError, prefix: string, into: Violation[]): void {
   if (into.length >= MOST_VIOLATIONS) return;
-  const pointer = `${prefix}/${error.property.replaceAll('~', '~0').replaceAll('/', '~1')}`;
+  const pointer = pointerBelow(prefix, error.property);
   for (const [rule, message] of Object.entries(error.constraints ?? {})) {
     // A constraint that looks inside a value marks the place by a pointer of its own: "/3/toBottom: must…".
     const inner = /^(\/\S*): (.*)$/s.exec(message);
@@ -46,7 +46,7 @@ function collect(error: ValidationError, prefix: string, into: Violation[]): voi
 @Injectable()
 export class ValidationPipe implements PipeTransform {
   async transform(value: unknown, { type, metatype }: ArgumentMetadata): Promise<unknown> {
-    if (type === 'body') requireShallow(value);
+    if (type === 'body' || type === 'query') requireBounded(value);
     if (metatype === undefined || (type !== 'body' && type !== 'query') || [Object, String, Number, Boolean, Array].includes(metatype as never)) return value;
     return validateAs(metatype as Class<object>, value ?? {});
   }
