@@ -101,6 +101,10 @@ describe('a hostile client', () => {
     expect(await refusal(path, { title: 'A pond', [list]: [[item]] })).toEqual([400, 'invalid-input', `/${list}/0`]);
   });
 
+  it.each([[[null]], [[]], [[{ kind: 'pump' }]], [3], ['pump']])('can not give a part the attributes %j', async (attributes) => {
+    expect(await refusal('/v1/parts', { ...bodiesFor(world)['/v1/parts'], attributes })).toEqual([400, 'invalid-input', '/attributes']);
+  });
+
   it('can not make a tax category of a list', async () => {
     const answer = await company.owner.patch('/v1/company', { taxCategories: [[]] });
     expect([answer.status, answer.body.errors[0].pointer]).toEqual([400, '/taxCategories/0']);

@@ -10,7 +10,7 @@ import { MINOR_UNITS } from './iso-4217.js';
 export function minorUnits(currency: string): number {
   const digits = MINOR_UNITS.get(currency);
   if (digits !== undefined) return digits;
-  throw DomainError.at('', `"${String(currency)}" is not an ISO 4217 currency; use a three-letter code such as USD.`);
+  throw DomainError.at('', `"${String(currency).slice(0, 20)}" is not an ISO 4217 currency; use a three-letter code such as USD.`);
 }
 
 /**

@@ -21,5 +21,6 @@ export function unitsOf(kind: QuantityKind): readonly Unit[] {
 export function requireKind(unit: Unit | null | undefined, kind: QuantityKind): asserts unit is Unit {
   if (isUnit(unit) && unitRow(unit).kind === kind) return;
   const missing = unit === undefined || unit === null;
-  throw DomainError.at('', `${missing ? 'The unit is missing' : `"${String(unit).slice(0, 40)}" is not a unit of ${kind}`}; use one of ${unitsOf(kind).join(', ')}.`);
+  const told = typeof unit === 'string' ? `"${unit.slice(0, 40)}" is not a unit of ${kind}` : `This must be the name of a unit of ${kind}`;
+  throw DomainError.at('', `${missing ? 'The unit is missing' : told}; use one of ${unitsOf(kind).join(', ')}.`);
 }

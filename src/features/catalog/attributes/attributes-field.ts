@@ -20,11 +20,17 @@ export function ApiAttributes(description: string, required: boolean): PropertyD
   });
 }
 
+/** The library's own choice by a discriminator reads the kind of whatever is there, a list of nothing too. */
+function classOf(value: unknown): new () => object {
+  const kind = typeof value === 'object' && value !== null ? (value as { kind?: unknown }).kind : undefined;
+  return BY_KIND.find(([name]) => name === kind)?.[1] ?? UnknownAttributes;
+}
+
 /** Attributes in a request: `kind` decides which class checks the rest. */
 export function AttributesField(description: string): PropertyDecorator {
   return applyDecorators(
     ApiAttributes(description, false),
-    Type(() => UnknownAttributes, { discriminator: { property: 'kind', subTypes: BY_KIND.map(([name, value]) => ({ name, value })) }, keepDiscriminatorProperty: true }),
+    Type((context) => classOf((context?.object as Record<string, unknown> | undefined)?.[context?.property ?? ''])),
     ValidateNested({ message: 'must be an object' }),
     IsObject({ message: 'must be an object' }),
     IsOptional(),
