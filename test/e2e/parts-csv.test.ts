@@ -40,7 +40,7 @@ describe('parts as a table', () => {
     for (const part of PARTS) expect((await owner.post('/v1/parts', part)).status).toBe(201);
     const before = await all();
     const csv = await exported();
-    for (const table of [csv, `\ufeff${csv}`, csv.replaceAll('\r\n', '\n'), csv.replace(',true,', ',TRUE,')]) {
+    for (const table of [csv, `\ufeff${csv}`, csv.replaceAll('\r\n', '\n'), csv.replace('\r\n', '\n'), csv.replace(/\r\n(?=.)/g, '\n'), csv.replace(',true,', ',TRUE,')]) {
       const { status, body } = await send(company.estimator, table, 'text/csv; charset=utf-8');
       expect([status, body]).toEqual([200, expect.objectContaining({ made: 0, changed: 0, unchanged: PARTS.length, refused: 0 })]);
     }

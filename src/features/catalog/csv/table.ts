@@ -51,7 +51,8 @@ function isEmpty(cells: readonly string[]): boolean {
 /** Reading stops one row after the bound, whatever follows. */
 function parsed(text: string): string[][] {
   try {
-    return parse(text, { relax_column_count: true, relax_quotes: true, to: MOST_ROWS + 2, max_record_size: 100_000 });
+    // Told, not found out from the first row: a table put together from two programs has the line ends of both.
+    return parse(text, { record_delimiter: ['\r\n', '\n', '\r'], relax_column_count: true, relax_quotes: true, to: MOST_ROWS + 2, max_record_size: 100_000 });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     const line = typeof error['lines'] === 'number' ? ` near line ${error['lines']}` : '';
