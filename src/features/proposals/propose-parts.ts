@@ -1,24 +1,25 @@
 import { Decimal } from '../../domain/decimal.js';
-import { convert, toSi } from '../../domain/quantity/index.js';
+import { toSi } from '../../domain/quantity/index.js';
+import type { Takeoff } from '../../domain/trade/index.js';
+import { straightSheet, USUAL_OVERLAP_M } from '../../domain/trade/liner/index.js';
+import { USUAL_EDGE } from '../../domain/trade/stone/index.js';
 import type { PartEntity, PartKind } from '../catalog/index.js';
-import type { SurveyEntity } from '../surveys/index.js';
+import { greatestDepthM, reclaimedStoneKg, type SurveyEntity } from '../surveys/index.js';
 import type { Choice } from './choice.js';
 import { chooseDosers } from './parts/dosers.js';
 import { chooseEdgeStone } from './parts/edge-stone.js';
 import { chooseByFlow } from './parts/flow-parts.js';
 import { choosePumps } from './parts/pumps.js';
-import { chooseSheets, sheetFor, USUAL_OVERLAP_M } from './parts/sheets.js';
+import { chooseSheets } from './parts/sheets.js';
 import type { ProposalBody } from './proposals.dto.js';
-import type { SiteFigures } from './site-figures.js';
 
-const FOOT_M = 0.3048;
 const USUAL_TURNOVER_HOURS = 2;
 const USUAL_ENERGY_RATE = '0.15';
 
 export interface Wanted {
   readonly body: ProposalBody;
   readonly survey: SurveyEntity;
-  readonly figures: SiteFigures;
+  readonly takeoff: Takeoff;
   readonly currency: string;
 }
 
@@ -26,19 +27,19 @@ export interface Wanted {
 export type Proposed = Choice | { readonly missing: string };
 
 /** @throws DomainError for a pipe run or a pump curve that can not be */
-export function proposeParts(kind: PartKind, parts: readonly PartEntity[], { body, survey, figures, currency }: Wanted): Proposed {
-  const flowM3PerS = figures.takeoff.waterVolumeM3 === null ? null : figures.takeoff.waterVolumeM3 / ((body.turnoverHours ?? USUAL_TURNOVER_HOURS) * 3600);
+export function proposeParts(kind: PartKind, parts: readonly PartEntity[], { body, survey, takeoff, currency }: Wanted): Proposed {
+  const flowM3PerS = takeoff.waterVolumeM3 === null ? null : takeoff.waterVolumeM3 / ((body.turnoverHours ?? USUAL_TURNOVER_HOURS) * 3600);
   switch (kind) {
     case 'liner':
     case 'underlayment': {
-      const sheet = sheetFor(figures, body.linerOverlap ? toSi(body.linerOverlap) : USUAL_OVERLAP_M);
+      const sheet = straightSheet(survey.outline, greatestDepthM(survey, takeoff), body.linerOverlap ? toSi(body.linerOverlap) : USUAL_OVERLAP_M);
       return sheet === null ? { missing: 'The sheet needs a length and a width, and a depth: measure the outline, and readings or a depth profile.' } : chooseSheets(parts, sheet);
     }
     case 'stone':
       return chooseEdgeStone(parts, {
-        perimeterM: figures.takeoff.perimeterM,
-        heightM: body.edgeHeight ? toSi(body.edgeHeight) : FOOT_M,
-        thicknessM: body.edgeThickness ? toSi(body.edgeThickness) : FOOT_M,
+        lengthM: takeoff.perimeterM,
+        heightM: body.edgeHeight ? toSi(body.edgeHeight) : USUAL_EDGE.heightM,
+        thicknessM: body.edgeThickness ? toSi(body.edgeThickness) : USUAL_EDGE.thicknessM,
         reclaimedKg: reclaimedStoneKg(survey),
       });
     case 'skimmer':
@@ -56,8 +57,3 @@ export function proposeParts(kind: PartKind, parts: readonly PartEntity[], { bod
 }
 
 const NO_VOLUME = 'The flow goes by the water volume, which needs rod readings in the survey.';
-
-/** Only what was weighed counts against a purchase; stones that were only counted do not. */
-function reclaimedStoneKg({ reclaimedMaterials }: SurveyEntity): number {
-  return reclaimedMaterials.filter(({ kind, quantity }) => kind === 'stone' && quantity.unit !== 'each').reduce((sum, { quantity }) => sum + convert(quantity.value, quantity.unit, 'kg'), 0);
-}

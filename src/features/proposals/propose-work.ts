@@ -10,7 +10,6 @@ import type { ProposalBody, ProposalView, ProposedChoiceView, ProposedPartView, 
 import { proposeLabor, RECLAIM_CODE } from './propose-labor.js';
 import { proposeParts, type Wanted } from './propose-parts.js';
 import { type Scope, SCOPES, WORK_OF } from './scopes.js';
-import { siteFigures } from './site-figures.js';
 
 const MOST_ALTERNATIVES = 10;
 const MOST_RULED_OUT = 20;
@@ -30,7 +29,7 @@ export class ProposeWork {
     const survey = await this.surveys.find(actor, surveyId);
     const { currency } = await this.companies.current(actor);
     const takeoff = this.surveys.takeoff(survey);
-    const wanted: Wanted = { body, survey, currency, figures: siteFigures(survey, takeoff) };
+    const wanted: Wanted = { body, survey, currency, takeoff };
     const scopes = SCOPES.filter((scope) => body.scope.includes(scope));
     const codeOf = (scope: Scope): string => body.costCodes?.find((own) => own.scope === scope)?.costCode ?? WORK_OF[scope].costCode;
     const rules = await this.rules.inForce(actor, [...scopes.map(codeOf), RECLAIM_CODE], survey.surveyedOn);

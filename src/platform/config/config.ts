@@ -14,8 +14,6 @@ export interface Config {
   readonly logLevel: string;
 }
 
-export const CONFIG = Symbol('Config');
-
 const LOG_LEVELS = ['fatal', 'error', 'warn', 'info', 'debug', 'silent'];
 const OURS = ['RILLBOOK_DATA', 'RILLBOOK_DEMO_PASSWORD', 'RILLBOOK_LOG_LEVEL'];
 

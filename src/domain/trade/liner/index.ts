@@ -5,3 +5,4 @@ export { goodsPrice, planCost, ROLL_PRICE_BASES, type RollPrice, type RollPriceB
 export { linerSheet, sheetMargin, type LinerSheet, type ProfileStep } from './sheet.js';
 export { cutStrips, type PricedRoll, type Roll, type StripSet } from './strips.js';
 export { LEAST_MIL, thicknessWarnings, type LinerMaterial } from './thickness.js';
+export { straightSheet, USUAL_OVERLAP_M } from './straight-sheet.js';

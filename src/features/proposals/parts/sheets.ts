@@ -1,28 +1,10 @@
 import { Decimal } from '../../../domain/decimal.js';
 import { toSi } from '../../../domain/quantity/index.js';
-import { linerSheet, outlineSpans, sheetMargin } from '../../../domain/trade/liner/index.js';
+import type { LinerSheet } from '../../../domain/trade/liner/index.js';
 import type { PartEntity } from '../../catalog/index.js';
 import { type Choice, choose, inPartUnit, type Verdict } from '../choice.js';
-import type { SiteFigures } from '../site-figures.js';
 
-/** 1 ft on every side to lay over the edge: common practice. */
-export const USUAL_OVERLAP_M = 0.3048;
-
-export interface Sheet {
-  readonly lengthM: number;
-  readonly widthM: number;
-}
-
-/**
- * The sheet that lines a pond whose sides go straight down to the greatest depth: enough for every shelf and slope. Null when
- * the outline has no length and width, or no depth was measured.
- */
-export function sheetFor({ outline, greatestDepthM }: SiteFigures, overlapM: number): Sheet | null {
-  if (outline.shape === 'measured' || greatestDepthM === null) return null;
-  const walls = [{ dropM: greatestDepthM, runM: 0 }];
-  const { lengthM, widthM } = outlineSpans(outline, sheetMargin(walls, overlapM).marginM);
-  return linerSheet(lengthM, widthM, walls, overlapM);
-}
+type Sheet = Pick<LinerSheet, 'lengthM' | 'widthM'>;
 
 /** Liners, or underlayments, that cover the sheet. */
 export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet): Choice {
