@@ -13,6 +13,13 @@ const PARTS = [
   { sku: 'FILTER', name: '\'-quoted, and signed', unit: 'each', unitCost: usd('300.00'), markupPercent: '0', attributes: { kind: 'filter', surfaceArea: { value: 400, unit: 'ft2' }, flowMinimum: gpm(5), flowMaximum: gpm(50) } },
   { sku: 'DOSER', name: '@doser', unit: 'each', unitCost: usd('120.00'), markupPercent: '20', active: false, attributes: { kind: 'doser', reservoirVolume: { value: 1, unit: 'gal' }, dosePerDay: { value: 1e-7, unit: 'm3' } } },
   { sku: 'GRAVEL', name: '+Kies, gewaschen – süß', unit: 'ton', unitCost: usd('45.00'), markupPercent: '20', attributes: { kind: 'gravel', bulkDensityKgPerM3: 1500, voidFraction: 0.4 } },
+  { sku: 'PIPE', name: 'Pipe, 10 ft', unit: 'each', unitCost: usd('9.00'), markupPercent: '20', attributes: { kind: 'pipe', innerDiameter: { value: 2.067, unit: 'in' }, pieceLength: ft(10) } },
+  { sku: 'ELBOW', name: 'Elbow', unit: 'each', unitCost: usd('2.00'), markupPercent: '20', attributes: { kind: 'fitting', fittingKind: 'elbow-90', innerDiameter: { value: 2.067, unit: 'in' } } },
+  { sku: 'SKIMMER', name: 'Skimmer', unit: 'each', unitCost: usd('200.00'), markupPercent: '20', attributes: { kind: 'skimmer', flowMaximum: gpm(50), headLoss: { value: 6, unit: 'in' }, headLossFlow: gpm(40) } },
+  { sku: 'SPILLWAY', name: 'Spillway', unit: 'each', unitCost: usd('90.00'), markupPercent: '20', attributes: { kind: 'spillway', lipWidth: { value: 24, unit: 'in' }, flowMinimum: gpm(20) } },
+  { sku: 'DOSER-2', name: 'Doser', unit: 'each', unitCost: usd('120.00'), markupPercent: '20', attributes: { kind: 'doser', reservoirVolume: { value: 1, unit: 'gal' }, dosePerDay: { value: 2, unit: 'L' }, doseFor: { value: 1000, unit: 'gal' }, settingStep: { value: 250, unit: 'gal' } } },
+  { sku: 'RUSH', name: 'Rush', unit: 'each', unitCost: usd('8.00'), markupPercent: '20', attributes: { kind: 'plant', coverArea: { value: 2, unit: 'ft2' }, depthMinimum: { value: 0, unit: 'in' }, depthMaximum: { value: 6, unit: 'in' } } },
+  { sku: 'FISH', name: 'Fish', unit: 'each', unitCost: usd('8.00'), markupPercent: '20', attributes: { kind: 'fish', species: 'goldfish', grownMass: { value: 0.5, unit: 'lb' } } },
   { sku: 'PLAIN', name: '-5 percent', unit: 'each', unitCost: usd('1.00'), markupPercent: '20' },
 ];
 
@@ -67,10 +74,28 @@ describe('parts as a table', () => {
     expect([answer.status, answer.headers['content-type'], answer.headers['content-disposition']]).toEqual([200, 'text/csv; charset=utf-8; header=present', 'attachment; filename="parts.csv"']);
     const lines = answer.text.split('\r\n');
     expect(lines[0]).toMatch(/^sku,name,unit,unitCost,currency,/);
-    expect(lines.map((line) => line.split(',')[0])).toEqual(['sku', 'DOSER', 'FILTER', 'GRAVEL', 'LINER', 'PLAIN', 'PUMP', '']);
-    expect(lines[4]).toContain('"\'=HYPERLINK(""http://example.com"")"');
-    expect(lines[6]).toContain('0 gpm @ 25 ft; 20.5 gpm @ 23.6 ft');
+    expect(lines.map((line) => line.split(',')[0])).toEqual(['sku', ...PARTS.map(({ sku }) => sku).sort(), '']);
+    expect(lines.find((line) => line.startsWith('LINER,'))).toContain('"\'=HYPERLINK(""http://example.com"")"');
+    expect(lines.find((line) => line.startsWith('PUMP,'))).toContain('0 gpm @ 25 ft; 20.5 gpm @ 23.6 ft');
     expect(answer.text).not.toMatch(/(^|[,\n])"?[=+\-@]/);
+  });
+
+  it('give the columns to fill in when there is no part yet, and read them back filled', async () => {
+    const header = (await exported()).trimEnd();
+    const columns = header.split(',');
+    const row = (cells: Record<string, string>): string => columns.map((name) => cells[name] ?? '').join(',');
+    const part = { unit: 'each', unitCost: '5.00', currency: 'USD', markupPercent: '20' };
+    const answer = await send(owner, [
+      header,
+      row({ ...part, sku: 'LILY', name: 'Lily', kind: 'plant', coverArea: '6 ft2', depthMinimum: '12 in', depthMaximum: '24 in' }),
+      row({ ...part, sku: 'TEE', name: 'Tee', kind: 'fitting', fittingKind: 'tee-branch', innerDiameter: '2.067 in' }),
+      row({ ...part, sku: 'SKIM', name: 'Skimmer', kind: 'skimmer', headLoss: '6 in' }),
+      row({ ...part, sku: 'LIP', name: 'Spillway', kind: 'spillway', lipWidth: '24 gal' }),
+      row({ ...part, sku: 'EEL', name: 'Eel', kind: 'fish', species: 'eel' }),
+    ].join('\r\n'));
+    expect(outcomes(answer)).toEqual([[2, 'made'], [3, 'made'], [4, 'refused', '/headLossFlow'], [5, 'refused', '/lipWidth'], [6, 'refused', '/species']]);
+    const [lily] = (await owner.get('/v1/parts?sku=LILY')).body.items;
+    expect(lily.attributes).toEqual({ kind: 'plant', coverArea: { value: 6, unit: 'ft2' }, depthMinimum: { value: 12, unit: 'in' }, depthMaximum: { value: 24, unit: 'in' } });
   });
 
   it('take the good rows beside the bad ones, and say of each what became of it', async () => {

@@ -29,3 +29,12 @@ export class FlowLimits {
   @QuantityField({ description: 'The most flow that it takes; not less than the least.', ...FLOW })
   flowMaximum?: Quantity | null;
 }
+
+/** A vessel that the whole flow of the loop goes through. */
+export class FlowVessel extends FlowLimits {
+  @QuantityField({ description: 'The head that it takes from the pump at one flow, which is headLossFlow; at others it goes with the square of the flow.', ...optionalLength(0, 100) })
+  headLoss?: Quantity | null;
+
+  @QuantityField({ description: 'The flow at which headLoss is known.', ...FLOW, minSi: 1e-6 })
+  headLossFlow?: Quantity | null;
+}

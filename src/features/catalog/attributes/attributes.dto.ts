@@ -2,7 +2,7 @@ import { ApiSchema } from '@nestjs/swagger';
 import { Exclude, Expose } from 'class-transformer';
 import type { Quantity } from '../../../domain/quantity/index.js';
 import { ChoiceField, ListField, NumberField, QuantityField } from '../../../platform/http/fields/index.js';
-import { FlowLimits, Kind, optionalLength } from './attribute-fields.js';
+import { FlowVessel, Kind, optionalLength } from './attribute-fields.js';
 import { PART_KINDS, type PartKind } from './part-kinds.js';
 
 export const MOST_CURVE_POINTS = 50;
@@ -33,8 +33,11 @@ export class PipeAttributes {
   @Kind('pipe')
   kind: 'pipe';
 
-  @QuantityField({ description: 'The diameter of the opening inside, not the nominal size.', kind: 'length', minSi: 0.003, maxSi: 2, optional: true })
+  @QuantityField({ description: 'The diameter of the opening inside, not the nominal size.', ...optionalLength(0.003, 2) })
   innerDiameter?: Quantity | null;
+
+  @QuantityField({ description: 'The length of one piece, for pipe that is sold by the piece.', ...optionalLength(0.01, 1000) })
+  pieceLength?: Quantity | null;
 }
 
 class RollAttributes {
@@ -58,30 +61,18 @@ export class UnderlaymentAttributes extends RollAttributes {
 }
 
 @ApiSchema({ name: 'SkimmerAttributes' })
-export class SkimmerAttributes extends FlowLimits {
+export class SkimmerAttributes extends FlowVessel {
   @Kind('skimmer')
   kind: 'skimmer';
 }
 
 @ApiSchema({ name: 'FilterAttributes' })
-export class FilterAttributes extends FlowLimits {
+export class FilterAttributes extends FlowVessel {
   @Kind('filter')
   kind: 'filter';
 
   @QuantityField({ description: 'The surface of the medium that organisms grow on.', kind: 'area', minSi: 0.001, maxSi: 1e6, optional: true })
   surfaceArea?: Quantity | null;
-}
-
-@ApiSchema({ name: 'DoserAttributes' })
-export class DoserAttributes {
-  @Kind('doser')
-  kind: 'doser';
-
-  @QuantityField({ description: 'How much the reservoir holds.', kind: 'volume', minSi: 1e-5, maxSi: 10, optional: true })
-  reservoirVolume?: Quantity | null;
-
-  @QuantityField({ description: 'The dose rate: how much it gives in a day.', kind: 'volume', minSi: 1e-8, maxSi: 1, optional: true })
-  dosePerDay?: Quantity | null;
 }
 
 @ApiSchema({ name: 'StoneAttributes' })
