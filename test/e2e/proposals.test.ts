@@ -104,17 +104,6 @@ describe('proposals', () => {
     expect(plants?.parts).toEqual([]);
   });
 
-  it('is taken into a quote as it is', async () => {
-    const items = await propose(['clean-out', 'edge']);
-    const quote = await company.estimator.post('/v1/quotes', {
-      surveyId: survey,
-      title: 'Edge and clean-out',
-      labor: items.flatMap(({ labor }) => labor),
-      parts: items.flatMap((item) => item.parts.flatMap(({ suggested }) => (suggested === null ? [] : [{ partId: suggested.partId, quantity: suggested.quantity, costCode: suggested.costCode }]))),
-    });
-    expect([quote.status, (quote.body as { lines?: unknown[] }).lines?.length]).toEqual([201, 4]);
-  });
-
   it('takes cost codes of the company\'s own, and refuses a scope that is none', async () => {
     const [own] = await propose(['liner'], { costCodes: [{ scope: 'liner', costCode: 'edge' }] });
     expect(own?.labor[0]?.costCode).toBe('edge');

@@ -14,7 +14,7 @@ export class ProposalsController {
     path: ':id/proposal',
     roles: OFFICE,
     summary: 'Suggest labor and parts for a scope',
-    description: 'Labor by the rules in force on the survey\'s date, parts from the catalog by their attributes, with alternatives, and with the reason for each part that would not do. Nothing is kept; the items are in the form that POST /v1/quotes takes.',
+    description: 'Labor by the rules in force on the survey\'s date, parts from the catalog by their attributes, with alternatives, and with the reason for each part that would not do. Each labor item shows the hours that a quote would plan. Nothing is kept; `draft` is in the form that POST /v1/quotes takes, in sections by phase and option.',
   })
   create(@CurrentActor() actor: Actor, @IdParam() id: string, @Body() body: ProposalBody): Promise<ProposalView> {
     return this.propose.execute(actor, id, body);

@@ -1,6 +1,9 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import type { Quantity } from '../../domain/quantity/index.js';
 import { CostCodeField, DecimalField, Field, ListField, ChoiceField, NumberField, QuantityField } from '../../platform/http/fields/index.js';
+import { ScopeSectionBody } from './draft-section.dto.js';
+import { ProposedDraftView } from './draft.views.js';
+import { ProposedLaborView } from './labor.views.js';
 import { SCOPES, type Scope } from './scopes.js';
 
 @ApiSchema({ name: 'ScopeCostCode' })
@@ -28,6 +31,9 @@ export class ProposalBody {
   @ListField(() => ScopeCostCodeBody, { description: 'Cost codes for scopes that the company calls otherwise than usual.', most: SCOPES.length, optional: true })
   costCodes?: ScopeCostCodeBody[] | null;
 
+  @ListField(() => ScopeSectionBody, { description: 'Phases and options: the section that a scope becomes in the draft. A scope that is not listed becomes base work of phase 1.', most: SCOPES.length, optional: true })
+  sections?: ScopeSectionBody[] | null;
+
   @NumberField({ description: 'In how many hours the loop is to turn the water over once; 2 unless told (1 to 2 is common practice).', min: 0.1, max: 48, optional: true, default: 2 })
   turnoverHours?: number | null;
 
@@ -42,18 +48,6 @@ export class ProposalBody {
 
   @DecimalField({ description: 'What a kWh costs, in the company\'s currency; pumps are compared with it. 0.15 unless told.', min: '0', max: '100', scale: 4, optional: true, default: '0.15' })
   energyRate?: string | null;
-}
-
-@ApiSchema({ name: 'ProposedLabor', description: 'A labor item as a quote takes it.' })
-export class ProposedLaborView {
-  @ApiProperty({ type: 'string', description: 'The cost code.' })
-  costCode: string;
-
-  @ApiProperty({ type: 'string', format: 'uuid', description: 'The labor rule in force on the survey\'s date.' })
-  ruleId: string;
-
-  @ApiProperty({ type: 'string', description: 'What is done.' })
-  description: string;
 }
 
 @ApiSchema({ name: 'ProposedPart', description: 'A part item as a quote takes it, with its reason.' })
@@ -112,6 +106,9 @@ export class ProposedScopeView {
   @ApiProperty({ type: [ProposedLaborView], description: 'Labor items; reclaimed material makes one of its own, and no purchase.' })
   labor: ProposedLaborView[];
 
+  @ApiProperty({ type: 'string', description: 'The hours of its labor items together, in h.' })
+  hours: string;
+
   @ApiProperty({ type: [ProposedChoiceView], description: 'What is to be bought, a choice for each kind.' })
   parts: ProposedChoiceView[];
 
@@ -119,7 +116,7 @@ export class ProposedScopeView {
   warnings: string[];
 }
 
-@ApiSchema({ name: 'Proposal', description: 'Suggested labor and parts for a survey. It is kept nowhere: take from it what you like into POST /v1/quotes.' })
+@ApiSchema({ name: 'Proposal', description: 'Suggested labor and parts for a survey. It is kept nowhere: its draft is what POST /v1/quotes takes, and the estimator takes from it what they like.' })
 export class ProposalView {
   @ApiProperty({ type: 'string', format: 'uuid', description: 'The survey.' })
   surveyId: string;
@@ -129,4 +126,10 @@ export class ProposalView {
 
   @ApiProperty({ type: [ProposedScopeView], description: 'By scope, in the order of the work.' })
   items: ProposedScopeView[];
+
+  @ApiProperty({ type: 'string', description: 'The hours of all scopes together, in h.' })
+  hours: string;
+
+  @ApiProperty({ type: ProposedDraftView, description: 'The suggestions in the form of a new quote, a section for each scope.' })
+  draft: ProposedDraftView;
 }

@@ -7,7 +7,9 @@ import { LaborRulesService } from '../labor-rules/index.js';
 import { SurveysService } from '../surveys/index.js';
 import type { Fitting } from './choice.js';
 import type { ProposalBody, ProposalView, ProposedChoiceView, ProposedPartView, ProposedScopeView } from './proposals.dto.js';
-import { proposeLabor, RECLAIM_CODE } from './propose-labor.js';
+import { canBeQuoted, draftOf } from './draft.js';
+import { draftSections } from './draft-sections.js';
+import { hoursOf, type LaborSetting, proposeLabor, RECLAIM_CODE } from './propose-labor.js';
 import { proposeParts, type Wanted } from './propose-parts.js';
 import { type Scope, SCOPES, WORK_OF } from './scopes.js';
 
@@ -27,23 +29,27 @@ export class ProposeWork {
   /** @throws Problem 404 for the survey, 400 for a pipe run or pump curve that can not be */
   async execute(actor: Actor, surveyId: string, body: ProposalBody): Promise<ProposalView> {
     const survey = await this.surveys.find(actor, surveyId);
-    const { currency } = await this.companies.current(actor);
-    const takeoff = this.surveys.takeoff(survey);
-    const wanted: Wanted = { body, survey, currency, takeoff };
     const scopes = SCOPES.filter((scope) => body.scope.includes(scope));
+    const sections = draftSections(scopes, body.sections ?? []);
+    const company = await this.companies.current(actor);
+    const takeoff = this.surveys.takeoff(survey);
+    const wanted: Wanted = { body, survey, currency: company.currency, takeoff };
     const codeOf = (scope: Scope): string => body.costCodes?.find((own) => own.scope === scope)?.costCode ?? WORK_OF[scope].costCode;
     const rules = await this.rules.inForce(actor, [...scopes.map(codeOf), RECLAIM_CODE], survey.surveyedOn);
     const parts = await this.parts.ofKinds(actor, scopes.flatMap((scope) => WORK_OF[scope].kinds));
+    const setting: LaborSetting = { measured: { survey, takeoff }, company, rules };
     const items = scopes.map((scope): ProposedScopeView => {
       const costCode = codeOf(scope);
-      const { labor, warnings } = proposeLabor(scope, costCode, rules.get(costCode), survey, rules);
+      const warnings: string[] = [];
       const choices = WORK_OF[scope].kinds.filter((kind) => kind !== 'pipe').map((kind) => this.choiceOf(kind, parts, wanted, costCode, warnings));
+      const { labor, warnings: ofLabor } = proposeLabor(scope, costCode, choices, setting);
+      warnings.push(...ofLabor);
       if (scope === 'edge') warnings.push('Anything that retains more than about 3 ft of earth, carries a load or stands near a building wants a licensed design: local code decides.');
       if (scope === 'circulation') warnings.push('Electricity near water: ground-fault protection, bonding and receptacles are the work of a licensed electrician, by local code.');
       if (scope === 'haul-away' || scope === 'clean-out') warnings.push('Sediment and waste water go where the place allows it: never turbid or treated water into a storm drain or a stream. Call before you dig.');
-      return { scope, labor, parts: choices, warnings };
+      return { scope, labor, hours: hoursOf(labor), parts: choices, warnings };
     });
-    return { surveyId: survey.id, rulesAsOf: survey.surveyedOn, items };
+    return { surveyId: survey.id, rulesAsOf: survey.surveyedOn, items, hours: hoursOf(items.flatMap(({ labor }) => labor)), draft: draftOf(survey.id, items, sections) };
   }
 
   private choiceOf(kind: PartKind, parts: readonly PartEntity[], wanted: Wanted, costCode: string, warnings: string[]): ProposedChoiceView {
@@ -54,6 +60,7 @@ export class ProposeWork {
     }
     const [first, ...others] = proposed.fitting.map((fitting) => toPartView(fitting, costCode));
     if (first === undefined) warnings.push(`The catalog has no ${kind} that would do${proposed.ruledOut.length === 0 ? ': none has attributes of this kind' : ''}.`);
+    else if (!canBeQuoted(first)) warnings.push(`A line of a quote does not take ${first.quantity} ${first.unit} of ${first.name}; the draft leaves it out.`);
     return {
       kind,
       suggested: first ?? null,

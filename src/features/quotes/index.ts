@@ -4,4 +4,6 @@ export { AcceptQuote } from './accept-quote.js';
 export { CreateQuote } from './create-quote.js';
 export { IssueQuote } from './issue-quote.js';
 export { ReviseQuote } from './revise-quote.js';
-export type { QuoteBody } from './quotes.dto.js';
+export { LaborItemBody, OtherItemBody, PartItemBody, type QuoteBody, SectionBody } from './quotes.dto.js';
+export { QuoteLineWorkingView } from './quote-views.dto.js';
+export { priceLabor, type SurveyTakeoff } from './price-labor.js';
