@@ -1,8 +1,10 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import type { Quantity } from '../../domain/quantity/index.js';
-import { CostCodeField, DecimalField, Field, ListField, ChoiceField, NumberField, QuantityField } from '../../platform/http/fields/index.js';
+import { CostCodeField, DecimalField, Field, ListField, ChoiceField, NestedField, NumberField, QuantityField } from '../../platform/http/fields/index.js';
+import { HaulCycleBody } from '../calculations/index.js';
 import { ScopeSectionBody } from './draft-section.dto.js';
 import { ProposedDraftView } from './draft.views.js';
+import { HaulComparisonView } from './haul.views.js';
 import { ProposedLaborView } from './labor.views.js';
 import { SCOPES, type Scope } from './scopes.js';
 
@@ -33,6 +35,9 @@ export class ProposalBody {
 
   @ListField(() => ScopeSectionBody, { description: 'Phases and options: the section that a scope becomes in the draft. A scope that is not listed becomes base work of phase 1.', most: SCOPES.length, optional: true })
   sections?: ScopeSectionBody[] | null;
+
+  @NestedField(() => HaulCycleBody, { description: 'How the sediment comes from the pond to the truck, as in the calculation haul-cycle. Clean-out and haul-away then show the hours by that cycle beside the rule in force; without those scopes it is not used.', optional: true })
+  haul?: HaulCycleBody | null;
 
   @NumberField({ description: 'In how many hours the loop is to turn the water over once; 2 unless told (1 to 2 is common practice).', min: 0.1, max: 48, optional: true, default: 2 })
   turnoverHours?: number | null;
@@ -108,6 +113,9 @@ export class ProposedScopeView {
 
   @ApiProperty({ type: 'string', description: 'The hours of its labor items together, in h.' })
   hours: string;
+
+  @ApiProperty({ type: HaulComparisonView, nullable: true, description: 'The rule in force beside the haul that was asked about; null for scopes that move no sediment, and when none was asked about.' })
+  haul: HaulComparisonView | null;
 
   @ApiProperty({ type: [ProposedChoiceView], description: 'What is to be bought, a choice for each kind.' })
   parts: ProposedChoiceView[];

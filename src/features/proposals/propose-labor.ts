@@ -2,7 +2,7 @@ import { Decimal, sumDecimals } from '../../domain/decimal.js';
 import { Problem } from '../../platform/http/problem.js';
 import type { CompanyEntity } from '../companies/index.js';
 import type { LaborRuleEntity } from '../labor-rules/index.js';
-import { priceLabor, type SurveyTakeoff } from '../quotes/index.js';
+import { priceLabor, type PricingRule, type SurveyTakeoff } from '../quotes/index.js';
 import type { ProposedLaborView } from './labor.views.js';
 import type { ProposedChoiceView } from './proposals.dto.js';
 import { reclaimedFor } from './reclaimed-labor.js';
@@ -57,7 +57,7 @@ export function proposeLabor(scope: Scope, costCode: string, choices: readonly P
 }
 
 /** The item with its hours by the formula that prices quotes; or why that rule can not be applied here. */
-function withHours(rule: LaborRuleEntity, description: string, pieces: Decimal | null, { measured, company }: LaborSetting): ProposedLaborView | string {
+function withHours(rule: PricingRule, description: string, pieces: Decimal | null, { measured, company }: LaborSetting): ProposedLaborView | string {
   const quantity = rule.quantity === 'count' ? (pieces ?? new Decimal(1)) : null;
   if (quantity?.gt(MOST_PIECES) === true) return `${quantity.toFixed()} pieces are more than a line of a quote takes.`;
   const item = { costCode: rule.costCode, ruleId: rule.id, description, quantity: quantity?.toDecimalPlaces(4).toFixed() ?? null };
@@ -68,6 +68,12 @@ function withHours(rule: LaborRuleEntity, description: string, pieces: Decimal |
     if (error instanceof Problem) return error.detail;
     throw error;
   }
+}
+
+/** The hours that a quote would plan by the rule; null when it can not be applied to the survey. */
+export function hoursBy(rule: PricingRule, setting: LaborSetting): string | null {
+  const item = withHours(rule, rule.name, null, setting);
+  return typeof item === 'string' ? null : item.hours;
 }
 
 /** How many pieces the choices buy; null when none. */

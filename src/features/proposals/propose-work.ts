@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
 import { atPointer } from '../../platform/http/problems.js';
 import { type PartEntity, type PartKind, PartsService } from '../catalog/index.js';
+import { type HaulCycleBody, haulHours } from '../calculations/index.js';
 import { CompaniesService } from '../companies/index.js';
 import { LaborRulesService } from '../labor-rules/index.js';
 import { SurveysService } from '../surveys/index.js';
@@ -9,6 +10,9 @@ import type { Fitting } from './choice.js';
 import type { ProposalBody, ProposalView, ProposedChoiceView, ProposedPartView, ProposedScopeView } from './proposals.dto.js';
 import { canBeQuoted, draftOf } from './draft.js';
 import { draftSections } from './draft-sections.js';
+import { compareHaul, type Haul } from './haul-comparison.js';
+import type { HaulComparisonView } from './haul.views.js';
+import { CAUTIONS } from './scope-cautions.js';
 import { hoursOf, type LaborSetting, proposeLabor, RECLAIM_CODE } from './propose-labor.js';
 import { proposeParts, type Wanted } from './propose-parts.js';
 import { type Scope, SCOPES, WORK_OF } from './scopes.js';
@@ -26,11 +30,12 @@ export class ProposeWork {
     private readonly companies: CompaniesService,
   ) {}
 
-  /** @throws Problem 404 for the survey, 400 for a pipe run or pump curve that can not be */
+  /** @throws Problem 404 for the survey, 400 for a haul, pipe run or pump curve that can not be */
   async execute(actor: Actor, surveyId: string, body: ProposalBody): Promise<ProposalView> {
     const survey = await this.surveys.find(actor, surveyId);
     const scopes = SCOPES.filter((scope) => body.scope.includes(scope));
     const sections = draftSections(scopes, body.sections ?? []);
+    const haul = body.haul ? haulOf(body.haul) : null;
     const company = await this.companies.current(actor);
     const takeoff = this.surveys.takeoff(survey);
     const wanted: Wanted = { body, survey, currency: company.currency, takeoff };
@@ -38,16 +43,15 @@ export class ProposeWork {
     const rules = await this.rules.inForce(actor, [...scopes.map(codeOf), RECLAIM_CODE], survey.surveyedOn);
     const parts = await this.parts.ofKinds(actor, scopes.flatMap((scope) => WORK_OF[scope].kinds));
     const setting: LaborSetting = { measured: { survey, takeoff }, company, rules };
+    const hauls = haul === null ? new Map<Scope, HaulComparisonView>() : compareHaul(scopes, codeOf, haul, setting);
     const items = scopes.map((scope): ProposedScopeView => {
       const costCode = codeOf(scope);
       const warnings: string[] = [];
       const choices = WORK_OF[scope].kinds.filter((kind) => kind !== 'pipe').map((kind) => this.choiceOf(kind, parts, wanted, costCode, warnings));
       const { labor, warnings: ofLabor } = proposeLabor(scope, costCode, choices, setting);
       warnings.push(...ofLabor);
-      if (scope === 'edge') warnings.push('Anything that retains more than about 3 ft of earth, carries a load or stands near a building wants a licensed design: local code decides.');
-      if (scope === 'circulation') warnings.push('Electricity near water: ground-fault protection, bonding and receptacles are the work of a licensed electrician, by local code.');
-      if (scope === 'haul-away' || scope === 'clean-out') warnings.push('Sediment and waste water go where the place allows it: never turbid or treated water into a storm drain or a stream. Call before you dig.');
-      return { scope, labor, hours: hoursOf(labor), parts: choices, warnings };
+      warnings.push(...(CAUTIONS[scope] === undefined ? [] : [CAUTIONS[scope]]));
+      return { scope, labor, hours: hoursOf(labor), haul: hauls.get(scope) ?? null, parts: choices, warnings };
     });
     return { surveyId: survey.id, rulesAsOf: survey.surveyedOn, items, hours: hoursOf(items.flatMap(({ labor }) => labor)), draft: draftOf(survey.id, items, sections) };
   }
@@ -68,6 +72,10 @@ export class ProposeWork {
       ruledOut: proposed.ruledOut.slice(0, MOST_RULED_OUT).map(({ part, reason }) => ({ partId: part.id, name: part.name, reason })),
     };
   }
+}
+
+function haulOf(asked: HaulCycleBody): Haul {
+  return { asked, cycle: atPointer('/haul', () => haulHours(asked)) };
 }
 
 function toPartView({ part, quantity, why }: Fitting, costCode: string): ProposedPartView {

@@ -6,4 +6,4 @@ export { IssueQuote } from './issue-quote.js';
 export { ReviseQuote } from './revise-quote.js';
 export { LaborItemBody, OtherItemBody, PartItemBody, type QuoteBody, SectionBody } from './quotes.dto.js';
 export { QuoteLineWorkingView } from './quote-views.dto.js';
-export { priceLabor, type SurveyTakeoff } from './price-labor.js';
+export { priceLabor, type PricingRule, type SurveyTakeoff } from './price-labor.js';

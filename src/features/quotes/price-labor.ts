@@ -15,12 +15,15 @@ export interface SurveyTakeoff {
   readonly takeoff: Takeoff;
 }
 
+/** What a price takes of a rule: one in force, or one that is only considered. */
+export type PricingRule = Pick<LaborRuleEntity, 'id' | 'version' | 'costCode' | 'name' | 'quantity' | 'unit' | 'setupHours' | 'hoursPerUnit' | 'minimumHours'>;
+
 /**
  * @param pointer the place of the item in the request, such as /labor/0
  * @throws Problem 422 when the rule needs a takeoff, or probe readings, that are not there; 400 for a quantity that
  *   the rule does not take or that can't be priced
  */
-export function priceLabor(item: AskedLabor, rule: LaborRuleEntity, measured: SurveyTakeoff | null, company: CompanyEntity, pointer: string): NewLine {
+export function priceLabor(item: AskedLabor, rule: PricingRule, measured: SurveyTakeoff | null, company: CompanyEntity, pointer: string): NewLine {
   const { quantity, takeoff } = rule.quantity === 'count' ? counted(item) : takenOff(item, rule.name, rule.quantity, measured, pointer);
   const line = atPointer(pointer, () =>
     laborLine({

@@ -11,26 +11,29 @@ export const HAUL_CYCLE = calculation({
   description: 'Digging plus trips × (filling + both ways + turning) / efficiency, for one person each, as an alternative to a labor rule\'s flat rate. Hand digging as published (Guild of Project Controls compendium, small pits); the barrow comes within 15 percent of its hand transport up to 50 m; slopes, gates and machines are common practice. Your own figures are better: enter them.',
   input: HaulCycleBody,
   output: HaulCycleView,
-  run: (body: HaulCycleBody): HaulCycleView => {
-    const input = inputOf(body);
-    const { cycleH, tripsPerM3, diggingHPerM3, haulingHPerM3, hoursPerM3, fitting, working, warnings } = haulCycle(input);
-    const yd3 = convert(1, 'yd3', 'm3');
-    const hoursPerYd3 = hoursPerM3 * yd3;
-    const last = { label: 'labor-hours for 1 yd3', expression: `labor-hours × ${yd3}`, value: decimal(hoursPerYd3).toFixed(), unit: 'h/yd3' };
-    return {
-      hoursPerYd3,
-      diggingHoursPerYd3: diggingHPerM3 * yd3,
-      haulingHoursPerYd3: haulingHPerM3 * yd3,
-      cycle: { value: cycleH, unit: 'h' },
-      tripsPerYd3: tripsPerM3 * yd3,
-      fitting: [...fitting],
-      band: byHand(input) ? { ...SANITY_BAND } : null,
-      laborRule: { quantity: 'sedimentVolume', unit: 'yd3', hoursPerUnit: decimal(hoursPerYd3).toFixed(2) },
-      working: { ...working, steps: [...working.steps, last] },
-      warnings,
-    };
-  },
+  run: haulHours,
 });
+
+/** @throws DomainError at /gateWidth, /carrier or /excavator */
+export function haulHours(body: HaulCycleBody): HaulCycleView {
+  const input = inputOf(body);
+  const { cycleH, tripsPerM3, diggingHPerM3, haulingHPerM3, hoursPerM3, fitting, working, warnings } = haulCycle(input);
+  const yd3 = convert(1, 'yd3', 'm3');
+  const hoursPerYd3 = hoursPerM3 * yd3;
+  const last = { label: 'labor-hours for 1 yd3', expression: `labor-hours × ${yd3}`, value: decimal(hoursPerYd3).toFixed(), unit: 'h/yd3' };
+  return {
+    hoursPerYd3,
+    diggingHoursPerYd3: diggingHPerM3 * yd3,
+    haulingHoursPerYd3: haulingHPerM3 * yd3,
+    cycle: { value: cycleH, unit: 'h' },
+    tripsPerYd3: tripsPerM3 * yd3,
+    fitting: [...fitting],
+    band: byHand(input) ? { ...SANITY_BAND } : null,
+    laborRule: { quantity: 'sedimentVolume', unit: 'yd3', hoursPerUnit: decimal(hoursPerYd3).toFixed(2) },
+    working: { ...working, steps: [...working.steps, last] },
+    warnings,
+  };
+}
 
 /** @throws DomainError at /excavator when the sediment is dug by hand too */
 function inputOf(body: HaulCycleBody): HaulInput {
