@@ -1,5 +1,7 @@
 import fc from 'fast-check';
+import { Decimal, plain } from '../../src/domain/decimal.js';
 import { DomainError } from '../../src/domain/errors.js';
+import { ratioOf, timesRatio } from '../../src/domain/quantity/exact-ratio.js';
 import {
   convert,
   displayUnit,
@@ -35,6 +37,17 @@ test('converts straight as it converts over SI', () => {
   fc.assert(
     fc.property(value, pair, (x, [from, to]) => closeTo(convert(x, from, to), fromSi(toSi({ value: x, unit: from }), to))),
   );
+});
+
+test('scales as exact decimals do, rounding once', () => {
+  const factors = fc.constantFrom<[string, string]>(['0.3048', '1'], ['0.003785411784', '3600'], ['1', '0.764554857984'], ['907.18474', '1'], ['0.001', '60']);
+  const any = fc.oneof(value, fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e30, max: 1e30 }), fc.integer({ min: -100_000, max: 100_000 }).map((x) => x / 100));
+  fc.assert(fc.property(any, factors, (x, [times, by]) => timesRatio(x, ratioOf(times, by)) === new Decimal(x).times(times).div(by).toNumber() + 0));
+});
+
+test('writes numbers in the digits of their decimals, never with an exponent', () => {
+  fc.assert(fc.property(fc.double({ noDefaultInfinity: true }), (x) => plain(x) === new Decimal(x).toFixed()));
+  expect([1e21, 1.5e-7, -0, 0.1, 123456789012345680000].map(plain)).toEqual(['1000000000000000000000', '0.00000015', '0', '0.1', '123456789012345680000']);
 });
 
 test('knows exactly the units of the contract', () => {

@@ -1,5 +1,5 @@
-import { Decimal } from '../decimal.js';
 import { DomainError } from '../errors.js';
+import { timesRatio, type Ratio } from './exact-ratio.js';
 import { kindOf, requireKind, type Quantity } from './quantity.js';
 import { unitRow, type Unit } from './unit-table.js';
 
@@ -11,27 +11,25 @@ import { unitRow, type Unit } from './unit-table.js';
 export function convert(value: number, from: Unit, to: Unit): number {
   requireKind(to, kindOf(from));
   if (!Number.isFinite(value)) throw DomainError.at('', 'The value must be a finite number.');
-  return from === to ? value : scale(value, from, to).toNumber();
+  if (from === to) return value;
+  const [source, target] = [unitRow(from).si, unitRow(to).si];
+  return timesRatio(value, { numerator: source.numerator * target.denominator, denominator: source.denominator * target.numerator });
 }
 
 /** The value in m, m2, m3, m3/s, kg, h or each. */
 export function toSi(quantity: Quantity): number {
   kindOf(quantity.unit);
   if (!Number.isFinite(quantity.value)) throw DomainError.at('/value', 'The value must be a finite number.');
-  const { times, by } = unitRow(quantity.unit);
-  return new Decimal(quantity.value).times(times).div(by).toNumber();
+  return timesRatio(quantity.value, unitRow(quantity.unit).si);
 }
 
 /** An SI value (m, m2, m3, m3/s, kg, h, each) in `unit`. */
 export function fromSi(value: number, unit: Unit): number {
   kindOf(unit);
   if (!Number.isFinite(value)) throw DomainError.at('', 'The value must be a finite number.');
-  const { times, by } = unitRow(unit);
-  return new Decimal(value).times(by).div(times).toNumber();
+  return timesRatio(value, inverse(unitRow(unit).si));
 }
 
-function scale(value: number, from: Unit, to: Unit): Decimal {
-  const source = unitRow(from);
-  const target = unitRow(to);
-  return new Decimal(value).times(source.times).times(target.by).div(new Decimal(target.times).times(source.by));
+function inverse({ numerator, denominator }: Ratio): Ratio {
+  return { numerator: denominator, denominator: numerator };
 }

@@ -1,13 +1,14 @@
+import { ratioOf, type Ratio } from './exact-ratio.js';
+
 export type QuantityKind = 'length' | 'area' | 'volume' | 'flow' | 'mass' | 'time' | 'count';
 
 interface UnitRow {
   readonly kind: QuantityKind;
-  /** SI value of one unit = times / by. A fraction, since 1 gph in m3/s has no finite decimal. */
-  readonly times: string;
-  readonly by: string;
+  /** SI value of one unit. A fraction, since 1 gph in m3/s has no finite decimal. */
+  readonly si: Ratio;
 }
 
-const row = (kind: QuantityKind, times: string, by = '1'): UnitRow => ({ kind, times, by });
+const row = (kind: QuantityKind, times: string, by = '1'): UnitRow => ({ kind, si: ratioOf(times, by) });
 
 /**
  * Every unit the service speaks, with its exact factor to m, m2, m3, m3/s, kg, h or each.
