@@ -7,7 +7,7 @@ import { make } from '../support/test-quote.js';
 const ft = (value: number) => ({ value, unit: 'ft' });
 const at = (distance: number, depth: number) => ({ distance: ft(distance), depth: ft(depth) });
 const pipe = { side: 'discharge', length: ft(60), innerDiameter: { value: 2.067, unit: 'in' }, fittings: [{ kind: 'elbow-90', count: 4 }, { kind: 'ball-valve', count: 1 }] };
-const pipeRun = { pipes: [{ side: 'suction', length: ft(6), innerDiameter: { value: 3, unit: 'in' } }, pipe], staticLift: ft(8) };
+const pipeRun = { pipes: [{ side: 'suction', length: ft(6), innerDiameter: { value: 3, unit: 'in' } }, pipe], staticLift: ft(8), suctionAt: [1, 8], dischargeAt: [23, 8.5] };
 const takenAt = '2027-04-12T07:30:00-04:00';
 
 describe('what else a survey holds', () => {
@@ -80,6 +80,11 @@ describe('what else a survey holds', () => {
     ['an unknown fitting', { pipeRun: { pipes: [{ ...pipe, fittings: [{ kind: 'knot', count: 1 }] }], staticLift: ft(8) } }, '/pipeRun/pipes/0/fittings/0/kind'],
     ['half a fitting', { pipeRun: { pipes: [{ ...pipe, fittings: [{ kind: 'exit', count: 0.5 }] }], staticLift: ft(8) } }, '/pipeRun/pipes/0/fittings/0/count'],
     ['a run without pipes', { pipeRun: { pipes: [], staticLift: ft(8) } }, '/pipeRun/pipes'],
+    ['a suction without a discharge', { pipeRun: { pipes: [pipe], staticLift: ft(8), suctionAt: [1, 2] } }, '/pipeRun/dischargeAt'],
+    ['a discharge without a suction', { pipeRun: { pipes: [pipe], staticLift: ft(8), suctionAt: null, dischargeAt: [1, 2] } }, '/pipeRun/suctionAt'],
+    ['a place of one number', { pipeRun: { pipes: [pipe], staticLift: ft(8), suctionAt: [1], dischargeAt: [1, 2] } }, '/pipeRun/suctionAt'],
+    ['a place in words', { pipeRun: { pipes: [pipe], staticLift: ft(8), suctionAt: [1, 2], dischargeAt: [1, 'two'] } }, '/pipeRun/dischargeAt/1'],
+    ['a place on the moon', { pipeRun: { pipes: [pipe], staticLift: ft(8), suctionAt: [1e9, 2], dischargeAt: [1, 2] } }, '/pipeRun/suctionAt/0'],
     ['a run without a lift', { pipeRun: { pipes: [pipe] } }, '/pipeRun/staticLift'],
     ['equipment without a name', { equipmentCondition: [{ condition: 'Good', works: 'yes' }] }, '/equipmentCondition/0/kind'],
     ['equipment that works now and then', { equipmentCondition: [{ kind: 'pump', condition: 'Good', works: 'sometimes' }] }, '/equipmentCondition/0/works'],

@@ -15,6 +15,7 @@ import type { HaulComparisonView } from './haul.views.js';
 import { CAUTIONS } from './scope-cautions.js';
 import { hoursOf, type LaborSetting, proposeLabor, RECLAIM_CODE } from './propose-labor.js';
 import { proposeParts, type Wanted } from './propose-parts.js';
+import { shortCircuitWarnings } from './short-circuit-warnings.js';
 import { type Scope, SCOPES, WORK_OF } from './scopes.js';
 
 const MOST_ALTERNATIVES = 10;
@@ -50,6 +51,7 @@ export class ProposeWork {
       const choices = WORK_OF[scope].kinds.filter((kind) => kind !== 'pipe').map((kind) => this.choiceOf(kind, parts, wanted, costCode, warnings));
       const { labor, warnings: ofLabor } = proposeLabor(scope, costCode, choices, setting);
       warnings.push(...ofLabor);
+      if (scope === 'circulation') warnings.push(...shortCircuitWarnings(survey));
       warnings.push(...(CAUTIONS[scope] === undefined ? [] : [CAUTIONS[scope]]));
       return { scope, labor, hours: hoursOf(labor), haul: hauls.get(scope) ?? null, parts: choices, warnings };
     });

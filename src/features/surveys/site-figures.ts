@@ -12,3 +12,11 @@ export function greatestDepthM({ depthProfile }: SurveyEntity, { maxDepthM }: Ta
 export function reclaimedStoneKg({ reclaimedMaterials }: SurveyEntity): number {
   return reclaimedMaterials.filter(({ kind, quantity }) => kind === 'stone' && quantity.unit !== 'each').reduce((sum, { quantity }) => sum + toSi(quantity), 0);
 }
+
+/** From where the pump draws to where the water comes back, in a straight line, m; null when the survey does not tell the places. */
+export function suctionToDischargeM({ outline, pipeRun }: Pick<SurveyEntity, 'outline' | 'pipeRun'>): number | null {
+  if (!pipeRun?.suctionAt || !pipeRun.dischargeAt || outline.shape === 'measured') return null;
+  const [[ax, ay], [bx, by]] = [pipeRun.suctionAt, pipeRun.dischargeAt];
+  const unit = 'unit' in outline ? outline.unit : outline.length.unit;
+  return toSi({ value: Math.hypot(bx - ax, by - ay), unit });
+}

@@ -3,6 +3,7 @@ import { toSi } from '../../../domain/quantity/index.js';
 import { filled } from '../../../platform/http/filled.js';
 import type { DepthPointBody } from './depth-profile.dto.js';
 import type { EquipmentConditionBody } from './equipment-condition.dto.js';
+import type { PipeRunBody } from './pipe-run.dto.js';
 import type { AskedInputs, SurveyInputs } from './survey-inputs.js';
 import type { WaterTestBody } from './water-test.dto.js';
 
@@ -13,7 +14,7 @@ import type { WaterTestBody } from './water-test.dto.js';
 export function toSurveyInputs(asked: AskedInputs): SurveyInputs {
   return fields({
     depthProfile: () => (asked.depthProfile ? inOrder(filled(asked.depthProfile)) : null),
-    pipeRun: () => (asked.pipeRun ? filled(asked.pipeRun) : null),
+    pipeRun: () => (asked.pipeRun ? inPairs(filled(asked.pipeRun)) : null),
     equipmentCondition: () => filled(asked.equipmentCondition ?? []).map((entry, i) => within(`/${i}`, () => named(entry))),
     reclaimedMaterials: () => filled(asked.reclaimedMaterials ?? []),
     waterTests: () => filled(asked.waterTests ?? []).map((test, i) => within(`/${i}`, () => telling(test))),
@@ -25,6 +26,13 @@ function inOrder(points: DepthPointBody[]): DepthPointBody[] {
   const back = points.findIndex(({ distance }, i) => i > 0 && toSi(distance) < toSi((points[i - 1] as DepthPointBody).distance));
   if (back < 0) return points;
   throw DomainError.at(`/${back}/distance`, 'must not be less than the distance of the point before; give the points in the order they lie in');
+}
+
+/** One place alone tells no distance, and would look as if the circulation had been checked. */
+function inPairs(run: PipeRunBody): PipeRunBody {
+  if (run.suctionAt === undefined && run.dischargeAt !== undefined) throw DomainError.at('/suctionAt', 'is missing; give the place of the suction too, or leave dischargeAt out');
+  if (run.dischargeAt === undefined && run.suctionAt !== undefined) throw DomainError.at('/dischargeAt', 'is missing; give the place of the discharge too, or leave suctionAt out');
+  return run;
 }
 
 function named(entry: EquipmentConditionBody): EquipmentConditionBody {
