@@ -1,7 +1,7 @@
 import { Decimal } from '../../domain/decimal.js';
 import type { DraftSection } from './draft-sections.js';
 import type { ProposedDraftView } from './draft.views.js';
-import type { ProposedPartView, ProposedScopeView } from './proposals.dto.js';
+import type { ProposedLineView, ProposedScopeView } from './proposals.dto.js';
 import type { Scope } from './scopes.js';
 
 /** What a quote takes of a part in one line, in the part's unit. */
@@ -15,18 +15,18 @@ export function draftOf(surveyId: string, items: readonly ProposedScopeView[], s
     labor.filter(({ hours }) => hours !== null).map(({ costCode, ruleId, description, quantity }) => ({ costCode, ruleId, description, ...(quantity === null ? {} : { quantity }), section: scope })),
   );
   const parts = items.flatMap(({ scope, parts }) =>
-    parts.flatMap(({ suggested }) => (suggested === null ? [] : [suggested])).filter(canBeQuoted).map((part) => ({ partId: part.partId, quantity: quoted(part).toFixed(), costCode: part.costCode, section: scope })),
+    parts.flatMap(({ suggested }) => (suggested === null ? [] : [suggested, ...suggested.also])).filter(canBeQuoted).map((part) => ({ partId: part.partId, quantity: quoted(part).toFixed(), costCode: part.costCode, section: scope })),
   );
   const used = new Set<Scope>([...labor, ...parts].map(({ section }) => section));
   return { surveyId, sections: sections.filter(({ key }) => used.has(key)).map((section) => ({ ...section })), labor, parts, other: [] };
 }
 
 /** Whether a quote takes so much of it: not nothing, and not more than fits a line. */
-export function canBeQuoted(part: ProposedPartView): boolean {
+export function canBeQuoted(part: ProposedLineView): boolean {
   const quantity = quoted(part);
   return quantity.gt(0) && quantity.lte(MOST);
 }
 
-function quoted({ quantity }: ProposedPartView): Decimal {
+function quoted({ quantity }: ProposedLineView): Decimal {
   return new Decimal(quantity).toDecimalPlaces(SCALE, Decimal.ROUND_UP);
 }

@@ -6,6 +6,7 @@ import { ScopeSectionBody } from './draft-section.dto.js';
 import { ProposedDraftView } from './draft.views.js';
 import { HaulComparisonView } from './haul.views.js';
 import { ProposedLaborView } from './labor.views.js';
+import { DesignBody } from './design.dto.js';
 import { SCOPES, type Scope } from './scopes.js';
 
 @ApiSchema({ name: 'ScopeCostCode' })
@@ -26,7 +27,7 @@ function checkScopes(value: unknown): string | null {
 }
 
 @ApiSchema({ name: 'ProposalInput' })
-export class ProposalBody {
+export class ProposalBody extends DesignBody {
   @Field({ description: 'What is to be done, in any order.', example: ['clean-out', 'haul-away', 'edge'] }, { type: 'array', items: { type: 'string', enum: [...SCOPES] }, minItems: 1, maxItems: SCOPES.length, uniqueItems: true }, checkScopes)
   scope: Scope[];
 
@@ -55,15 +56,15 @@ export class ProposalBody {
   energyRate?: string | null;
 }
 
-@ApiSchema({ name: 'ProposedPart', description: 'A part item as a quote takes it, with its reason.' })
-export class ProposedPartView {
+@ApiSchema({ name: 'ProposedLine', description: 'A part item as a quote takes it.' })
+export class ProposedLineView {
   @ApiProperty({ type: 'string', format: 'uuid', description: 'The part.' })
   partId: string;
 
   @ApiProperty({ type: 'string', description: 'Its name.' })
   name: string;
 
-  @ApiProperty({ type: 'string', description: 'How much of it, as a decimal string in the part\'s unit.' })
+  @ApiProperty({ type: 'string', description: 'How much of it in whole packs, as a decimal string in the part\'s unit.' })
   quantity: string;
 
   @ApiProperty({ type: 'string', description: 'The part\'s unit.' })
@@ -71,9 +72,15 @@ export class ProposedPartView {
 
   @ApiProperty({ type: 'string', description: 'The cost code.' })
   costCode: string;
+}
 
+@ApiSchema({ name: 'ProposedPart', description: 'A part item with its reason.' })
+export class ProposedPartView extends ProposedLineView {
   @ApiProperty({ type: 'string', description: 'Why it, and why so much.' })
   why: string;
+
+  @ApiProperty({ type: [ProposedLineView], description: 'What is bought together with it, such as the second roll that a sheet is cut from. Mostly empty.' })
+  also: ProposedLineView[];
 }
 
 @ApiSchema({ name: 'RuledOutPart', description: 'A part of the kind that would not do.' })
@@ -93,10 +100,13 @@ export class ProposedChoiceView {
   @ApiProperty({ type: 'string', description: 'The kind of part.' })
   kind: string;
 
+  @ApiProperty({ type: 'string', description: 'What is needed, such as "4 elbow-90, 2.067 in inside".' })
+  what: string;
+
   @ApiProperty({ type: ProposedPartView, nullable: true, description: 'The suggestion; null when the catalog has nothing that would do.' })
   suggested: ProposedPartView | null;
 
-  @ApiProperty({ type: [ProposedPartView], description: 'What would do as well, by cost, the cheapest first.' })
+  @ApiProperty({ type: [ProposedPartView], description: 'What would do as well, the cheapest first (spillways: the widest lip first).' })
   alternatives: ProposedPartView[];
 
   @ApiProperty({ type: [RuledOutPartView], description: 'What would not do, and why.' })

@@ -1,59 +1,123 @@
-import { Decimal } from '../../domain/decimal.js';
 import { toSi } from '../../domain/quantity/index.js';
-import type { Takeoff } from '../../domain/trade/index.js';
 import { straightSheet, USUAL_OVERLAP_M } from '../../domain/trade/liner/index.js';
 import { USUAL_EDGE } from '../../domain/trade/stone/index.js';
+import { celsiusOf } from '../../platform/http/fields/index.js';
 import type { PartEntity, PartKind } from '../catalog/index.js';
-import { greatestDepthM, reclaimedStoneKg, type SurveyEntity } from '../surveys/index.js';
+import { greatestDepthM, reclaimedStoneKg } from '../surveys/index.js';
 import type { Choice } from './choice.js';
+import { designLoop, type Loop, type Missing } from './loop.js';
 import { chooseDosers } from './parts/dosers.js';
 import { chooseEdgeStone } from './parts/edge-stone.js';
-import { chooseByFlow } from './parts/flow-parts.js';
-import { choosePumps } from './parts/pumps.js';
+import { chooseFish } from './parts/fish.js';
+import { pipeNeeds } from './parts/pipe-needs.js';
+import { chooseFittings, choosePipe } from './parts/pipes.js';
+import { choosePlants } from './parts/plants.js';
 import { chooseSheets } from './parts/sheets.js';
-import type { ProposalBody } from './proposals.dto.js';
+import { feet, inches } from './parts/shown.js';
+import { chooseSpillways } from './parts/spillways.js';
+import type { Scope } from './scopes.js';
+import type { Wanted } from './wanted.js';
 
-const USUAL_TURNOVER_HOURS = 2;
-const USUAL_ENERGY_RATE = '0.15';
+/** How much strips lap over at a seam: common practice. */
+const USUAL_LAP_M = { liner: 3 * 0.0254, underlayment: 6 * 0.0254 } as const;
+const USUAL_PLANT_COVER = 0.5;
 
-export interface Wanted {
-  readonly body: ProposalBody;
-  readonly survey: SurveyEntity;
-  readonly takeoff: Takeoff;
-  readonly currency: string;
+/** One thing that a scope takes from the catalog. */
+export interface Need {
+  readonly kind: PartKind;
+  readonly what: string;
+  readonly proposed: Choice | Missing;
 }
 
-/** What is chosen for a kind of part, or what has to be measured first. */
-export type Proposed = Choice | { readonly missing: string };
-
-/** @throws DomainError for a pipe run or a pump curve that can not be */
-export function proposeParts(kind: PartKind, parts: readonly PartEntity[], { body, survey, takeoff, currency }: Wanted): Proposed {
-  const flowM3PerS = takeoff.waterVolumeM3 === null ? null : takeoff.waterVolumeM3 / ((body.turnoverHours ?? USUAL_TURNOVER_HOURS) * 3600);
-  switch (kind) {
-    case 'liner':
-    case 'underlayment': {
-      const sheet = straightSheet(survey.outline, greatestDepthM(survey, takeoff), body.linerOverlap ? toSi(body.linerOverlap) : USUAL_OVERLAP_M);
-      return sheet === null ? { missing: 'The sheet needs a length and a width, and a depth: measure the outline, and readings or a depth profile.' } : chooseSheets(parts, sheet);
-    }
-    case 'stone':
-      return chooseEdgeStone(parts, {
-        lengthM: takeoff.perimeterM,
-        heightM: body.edgeHeight ? toSi(body.edgeHeight) : USUAL_EDGE.heightM,
-        thicknessM: body.edgeThickness ? toSi(body.edgeThickness) : USUAL_EDGE.thicknessM,
-        reclaimedKg: reclaimedStoneKg(survey),
-      });
-    case 'skimmer':
-    case 'filter':
-      return flowM3PerS === null ? { missing: NO_VOLUME } : chooseByFlow(parts, flowM3PerS);
-    case 'pump':
-      if (flowM3PerS === null) return { missing: NO_VOLUME };
-      if (survey.pipeRun === null) return { missing: 'A pump is chosen by its pipe run: put the lengths, sizes, fittings and the lift into the survey.' };
-      return choosePumps(parts, { flowM3PerS, pipeRun: survey.pipeRun, energyRate: new Decimal(body.energyRate ?? USUAL_ENERGY_RATE), currency });
-    case 'doser':
-      return chooseDosers(parts);
-    default:
-      return { fitting: [], ruledOut: [] };
-  }
+export interface ProposedParts {
+  readonly needs: readonly Need[];
+  readonly warnings: readonly string[];
 }
 
-const NO_VOLUME = 'The flow goes by the water volume, which needs rod readings in the survey.';
+/** Answers for each scope what it takes from the catalog; the loop is designed once for all. @throws DomainError at /displacedVolume */
+export function partsProposer(wanted: Wanted): (scope: Scope) => ProposedParts {
+  const loop = designLoop(wanted);
+  return (scope) => PROPOSE[scope]?.(wanted, loop) ?? { needs: [], warnings: [] };
+}
+
+type Propose = (wanted: Wanted, loop: Loop) => ProposedParts;
+
+const only = (kind: PartKind, what: string, proposed: Choice | Missing, warnings: readonly string[] = []): ProposedParts => ({ needs: [{ kind, what, proposed }], warnings });
+const ofKind = ({ parts }: Wanted, kind: PartKind): PartEntity[] => parts.filter((part) => part.kind === kind);
+
+const sheets: Propose = (wanted) => {
+  const { body, survey, takeoff } = wanted;
+  const sheet = straightSheet(survey.outline, greatestDepthM(survey, takeoff), body.linerOverlap ? toSi(body.linerOverlap) : USUAL_OVERLAP_M);
+  const choose = (kind: keyof typeof USUAL_LAP_M): Choice | Missing =>
+    sheet === null
+      ? { missing: 'The sheet needs a length and a width, and a depth: measure the outline, and readings or a depth profile.' }
+      : chooseSheets(ofKind(wanted, kind), sheet, body.seamLap ? toSi(body.seamLap) : USUAL_LAP_M[kind], kind === 'liner');
+  return { needs: [{ kind: 'liner', what: 'liner', proposed: choose('liner') }, { kind: 'underlayment', what: 'underlayment', proposed: choose('underlayment') }], warnings: sheet?.warnings ?? [] };
+};
+
+const edge: Propose = (wanted) => {
+  const { body, survey, takeoff } = wanted;
+  return only('stone', 'stone for the edge', chooseEdgeStone(ofKind(wanted, 'stone'), {
+    lengthM: takeoff.perimeterM,
+    heightM: body.edgeHeight ? toSi(body.edgeHeight) : USUAL_EDGE.heightM,
+    thicknessM: body.edgeThickness ? toSi(body.edgeThickness) : USUAL_EDGE.thicknessM,
+    reclaimedKg: reclaimedStoneKg(survey),
+  }));
+};
+
+const circulation: Propose = (wanted, loop) => {
+  const { pipeRun } = wanted.survey;
+  const pump: Need = { kind: 'pump', what: 'pump', proposed: loop.pump };
+  if (pipeRun === null) return { needs: [pump], warnings: [...loop.warnings] };
+  const [pipes, fittings] = [ofKind(wanted, 'pipe'), ofKind(wanted, 'fitting')];
+  const counted = pipeNeeds(pipeRun).flatMap((size): Need[] => [
+    ...(size.lengthM > 0 ? [{ kind: 'pipe' as const, what: `${feet(size.lengthM)} of pipe, ${inches(size.diameterM)} inside`, proposed: choosePipe(pipes, size.diameterM, size.lengthM) }] : []),
+    ...size.fittings.map(({ kind, count }): Need => ({ kind: 'fitting', what: `${count} ${kind}, ${inches(size.diameterM)} inside`, proposed: chooseFittings(fittings, kind, size.diameterM, count) })),
+  ]);
+  return { needs: [pump, ...counted], warnings: loop.warnings };
+};
+
+const waterfall: Propose = (wanted, { flowM3PerS }) =>
+  only('spillway', 'spillway', flowM3PerS === null
+    ? { missing: 'A spillway is chosen by the flow of its pump: put circulation into the scope, or give loopFlow.' }
+    : chooseSpillways(ofKind(wanted, 'spillway'), flowM3PerS, wanted.body.waterfallLook ?? 'sheet'));
+
+const plants: Propose = (wanted) => {
+  const { body, survey, takeoff } = wanted;
+  const reclaimed = survey.reclaimedMaterials.filter(({ kind, quantity }) => kind === 'plants' && quantity.unit === 'each').reduce((sum, { quantity }) => sum + Math.floor(quantity.value), 0);
+  const choice = choosePlants(ofKind(wanted, 'plant'), {
+    surfaceM2: takeoff.surfaceAreaM2,
+    cover: body.plantCover ?? USUAL_PLANT_COVER,
+    reclaimed,
+    depthProfile: survey.depthProfile,
+    deepestM: greatestDepthM(survey, takeoff),
+  });
+  return only('plant', 'plants', choice, ['Plants are counted as if all were of one sort; mix sorts for their depths and seasons. Plant nothing that is invasive or forbidden where the pond is: state lists decide.']);
+};
+
+const fish: Propose = (wanted, { netWaterM3, mediaAreaM2 }) => {
+  const { body, survey, takeoff } = wanted;
+  const legal = 'Stock only species that are legal in the state, from certified stock, and never release any.';
+  if (netWaterM3 === null) return only('fish', 'fish', { missing: 'Fish go by the water volume, which needs rod readings in the survey.' }, [legal]);
+  const choice = chooseFish(ofKind(wanted, 'fish'), {
+    netWaterM3,
+    surfaceM2: takeoff.surfaceAreaM2,
+    mediaAreaM2,
+    aerated: body.aerated ?? false,
+    thereKg: body.fishThere ? toSi(body.fishThere) : 0,
+    temperaturesC: survey.waterTests.flatMap(({ temperature }) => (temperature ? [celsiusOf(temperature)] : [])),
+  });
+  return only('fish', 'fish', choice, [legal, ...choice.warnings]);
+};
+
+const PROPOSE: Readonly<Partial<Record<Scope, Propose>>> = {
+  liner: sheets,
+  edge,
+  skimmer: (_, { skimmer }) => only('skimmer', 'skimmer', skimmer),
+  circulation,
+  filter: (_, { filter }) => only('filter', 'filter', filter),
+  waterfall,
+  doser: (wanted, { netWaterM3 }) => only('doser', 'doser', chooseDosers(ofKind(wanted, 'doser'), netWaterM3)),
+  plants,
+  fish,
+};

@@ -1,20 +1,36 @@
 import { Decimal } from '../../../domain/decimal.js';
 import { toSi } from '../../../domain/quantity/index.js';
-import { shownFlow } from '../../../domain/trade/hydraulics/index.js';
+import { shownFlow, type VesselLoss } from '../../../domain/trade/hydraulics/index.js';
 import type { PartEntity } from '../../catalog/index.js';
-import { type Choice, choose } from '../choice.js';
+import { type Choice, choose, type Line } from '../choice.js';
 
 /** Skimmers, or filters, whose flow limits take the flow of the loop. @param flowM3PerS that turns the water over as wanted */
 export function chooseByFlow(parts: readonly PartEntity[], flowM3PerS: number): Choice {
-  return choose(parts, ({ attributes }) => {
-    if (attributes?.kind !== 'skimmer' && attributes?.kind !== 'filter') return { reason: 'Its flow limits are not in the catalog.' };
-    const least = attributes.flowMinimum ? toSi(attributes.flowMinimum) : null;
-    const most = attributes.flowMaximum ? toSi(attributes.flowMaximum) : null;
+  return choose(parts, (part) => {
+    const { least, most } = flowLimits(part);
     if (most === null) return { reason: 'Its flow limits are not in the catalog.' };
-    // Several of a kind share the flow alike.
-    const count = Math.max(1, Math.ceil(flowM3PerS / most - 1e-9));
+    const count = sharing(part, flowM3PerS);
     const each = flowM3PerS / count;
     if (least !== null && each < least) return { reason: `It needs at least ${shownFlow(least)}; each would get ${shownFlow(each)}.` };
     return { quantity: new Decimal(count), why: `Each takes up to ${shownFlow(most)}; the loop gives ${shownFlow(flowM3PerS)}.` };
   });
+}
+
+/** m3/s; null where the catalog states none. */
+export function flowLimits({ attributes }: PartEntity): { least: number | null; most: number | null } {
+  if (attributes?.kind !== 'skimmer' && attributes?.kind !== 'filter' && attributes?.kind !== 'spillway') return { least: null, most: null };
+  return { least: attributes.flowMinimum ? toSi(attributes.flowMinimum) : null, most: attributes.flowMaximum ? toSi(attributes.flowMaximum) : null };
+}
+
+/** How many of a kind share a flow alike, so that none gets more than it takes. */
+export function sharing(part: PartEntity, flowM3PerS: number): number {
+  const { most } = flowLimits(part);
+  return most === null || most === 0 ? 1 : Math.max(1, Math.ceil(flowM3PerS / most - 1e-9));
+}
+
+/** What so many of a skimmer or filter side by side take from the pump: each gets its share. Null when the catalog does not say. */
+export function vesselLoss({ part, quantity }: Line): VesselLoss | null {
+  const { attributes } = part;
+  if ((attributes?.kind !== 'skimmer' && attributes?.kind !== 'filter') || !attributes.headLoss || !attributes.headLossFlow) return null;
+  return { name: part.name, flowM3PerS: toSi(attributes.headLossFlow) * quantity.toNumber(), headM: toSi(attributes.headLoss) };
 }

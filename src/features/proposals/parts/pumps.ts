@@ -1,15 +1,22 @@
 import { Decimal } from '../../../domain/decimal.js';
 import { toSi } from '../../../domain/quantity/index.js';
-import { type PipeRun, rankPumps, shownFlow, systemCurve } from '../../../domain/trade/hydraulics/index.js';
+import { flowWarnings, type PipeRun, rankPumps, shownFlow, systemCurve, type VesselLoss } from '../../../domain/trade/hydraulics/index.js';
 import type { PartEntity } from '../../catalog/index.js';
 import type { SurveyEntity } from '../../surveys/index.js';
-import type { Choice } from '../choice.js';
+import type { Choice, Fitting } from '../choice.js';
 
 export interface PumpingWanted {
   readonly flowM3PerS: number;
   readonly pipeRun: NonNullable<SurveyEntity['pipeRun']>;
+  /** What the whole flow goes through besides the pipes. */
+  readonly vessels: readonly VesselLoss[];
   readonly energyRate: Decimal;
   readonly currency: string;
+}
+
+export interface PumpChoice extends Choice {
+  /** m3/s at the operating point of the pump that is suggested; null when none is. */
+  readonly flowM3PerS: number | null;
 }
 
 /** Plastic pipe: C 150 (NRCS 430HH), roughness 5e-6 ft. Water at 20 degC. Running all year. */
@@ -18,16 +25,23 @@ const WATER_C = 20;
 const ALWAYS = { hoursPerDay: 24, daysPerYear: 365 };
 
 /** The pumps that give the flow on the surveyed pipe run, cheapest over five years of price and energy first. */
-export function choosePumps(parts: readonly PartEntity[], { flowM3PerS, pipeRun, energyRate, currency }: PumpingWanted): Choice {
+export function choosePumps(parts: readonly PartEntity[], { flowM3PerS, pipeRun, vessels, energyRate, currency }: PumpingWanted): PumpChoice {
   const known = parts.flatMap((part) => (part.attributes?.kind === 'pump' && part.attributes.curve && part.attributes.powerWatts ? [{ part, curve: part.attributes.curve, powerW: part.attributes.powerWatts }] : []));
   const unknown = parts.filter((part) => !known.some((one) => one.part === part));
   const runs: PipeRun[] = pipeRun.pipes.map(({ side, length, innerDiameter, fittings }) => ({ side, lengthM: toSi(length), innerDiameterM: toSi(innerDiameter), fittings: fittings ?? [], otherK: 0, ...PLASTIC }));
-  const system = systemCurve({ runs, staticLiftM: toSi(pipeRun.staticLift), vessels: [], waterTemperatureC: WATER_C });
-  const offers = known.map(({ part, curve, powerW }) => ({ name: part.name, curve: curve.map(({ flow, head }) => ({ flowM3PerS: toSi(flow), headM: toSi(head) })), powerW, price: part.unitCost }));
+  const system = systemCurve({ runs, staticLiftM: toSi(pipeRun.staticLift), vessels, waterTemperatureC: WATER_C });
+  const offers = known.map(({ part, curve, powerW }) => ({ name: part.name, curve: curve.map(({ flow, head }) => ({ flowM3PerS: toSi(flow), headM: toSi(head) })), powerW, price: part.unitCost.times(part.packSize) }));
   const { ranked, failed } = rankPumps(offers, system, { wantedFlow: flowM3PerS, energyRate, currency, ...ALWAYS });
-  const partAt = (index: number): PartEntity[] => known.slice(index, index + 1).map(({ part }) => part);
+  const partAt = (index: number): PartEntity => (known[index] as (typeof known)[number]).part;
+  const against = ['pipes', ...vessels.map(({ name }) => name)].join(', ');
+  const fitting = ranked.map(({ index, flow, fiveYearCost }): Fitting => {
+    const part = partAt(index);
+    const why = `Gives ${shownFlow(flow)} against the losses of ${against}, ${shownFlow(flowM3PerS)} wanted; cheapest first over five years of price and energy.`;
+    return { part, quantity: part.packSize, also: [], cost: fiveYearCost, why, cautions: flowWarnings(system, flow) };
+  });
   return {
-    fitting: ranked.flatMap((pump) => partAt(pump.index).map((part) => ({ part, quantity: new Decimal(1), cost: pump.fiveYearCost, why: `Gives ${shownFlow(pump.flow)} on the surveyed pipe run, ${shownFlow(flowM3PerS)} wanted; cheapest first over five years of price and energy.` }))),
-    ruledOut: [...failed.flatMap(({ index, reason }) => partAt(index).map((part) => ({ part, reason }))), ...unknown.map((part) => ({ part, reason: 'Its pump curve or its power is not in the catalog.' }))],
+    fitting,
+    ruledOut: [...failed.map(({ index, reason }) => ({ part: partAt(index), reason })), ...unknown.map((part) => ({ part, reason: 'Its pump curve or its power is not in the catalog.' }))],
+    flowM3PerS: ranked[0]?.flow ?? null,
   };
 }

@@ -1,39 +1,50 @@
-import { Decimal } from '../../../domain/decimal.js';
-import { toSi } from '../../../domain/quantity/index.js';
-import type { LinerSheet } from '../../../domain/trade/liner/index.js';
+import { type CutPlan, cutPlans } from '../../../domain/trade/liner/index.js';
 import type { PartEntity } from '../../catalog/index.js';
-import { type Choice, choose, inPartUnit, type Verdict } from '../choice.js';
+import { cheaperFirst, type Choice, fit, type Fitting, lineOf, type RuledOut } from '../choice.js';
+import { type CatalogRoll, type Sheet, sheetGoods, stripLine } from './rolls.js';
+import { feet, inches, squareFeet } from './shown.js';
 
-type Sheet = Pick<LinerSheet, 'lengthM' | 'widthM'>;
+/** Pairs go with the square of the rolls; the cheapest alone are those that a mix is worth while with. */
+const MOST_MIXED = 16;
+const SEAMS_LEAK = 'Every seam is a place to leak: one sheet, or a liner joined in a workshop, may be worth its price. Make seams by the rules of the maker.';
+const MADE_TO_SIZE = 'it is sold by area and the catalog has no roll width, so it is taken as one sheet made to size; seams and waste are not counted';
 
-/** Liners, or underlayments, that cover the sheet. */
-export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet): Choice {
-  return choose(parts, (part) => covers(part, sheet));
+/**
+ * The cheapest cuts of a sheet from the catalog's rolls: each roll alone, and two of them mixed where that costs less than
+ * either alone. Sheets made to size come after all that is cut, as nobody has counted what they waste.
+ * @param lapM of a seam
+ * @param watertight whether a seam can leak
+ */
+export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet, lapM: number, watertight: boolean): Choice {
+  const [rolls, made, ruledOut]: [CatalogRoll[], Fitting[], RuledOut[]] = [[], [], []];
+  for (const part of parts) {
+    const goods = sheetGoods(part, sheet, lapM);
+    if ('reason' in goods) ruledOut.push(goods);
+    else if ('roll' in goods) rolls.push(goods);
+    else made.push(fit([lineOf(part, goods.madeToSize)], `A sheet of ${sized(sheet)}; ${MADE_TO_SIZE}.`));
+  }
+  const laid = (plan: CutPlan, from: readonly CatalogRoll[]): Fitting =>
+    fit(plan.strips.map((strip) => stripLine(from[strip.roll] as CatalogRoll, strip)), whyOf(plan, from, sheet, lapM), watertight && plan.seams > 0 ? [SEAMS_LEAK] : []);
+  const alone = rolls.map((one) => ({ one, fitting: cutPlans(sheet, [one.roll], lapM, 0).map((plan) => laid(plan, [one])).sort(cheaperFirst)[0] as Fitting }));
+  alone.sort((a, b) => cheaperFirst(a.fitting, b.fitting));
+  const few = alone.slice(0, MOST_MIXED);
+  const pair = ({ strips }: CutPlan): number => (strips[0]?.roll ?? 0) * MOST_MIXED + (strips[1]?.roll ?? 0);
+  const mixes = cutPlans(sheet, few.map(({ one }) => one.roll), lapM, 0).filter(({ strips }) => strips.length > 1);
+  const bestMixes = mixes.filter((plan, i) => mixes.findIndex((other) => pair(other) === pair(plan)) === i).flatMap((plan): Fitting[] => {
+    const mixed = laid(plan, few.map(({ one }) => one));
+    return plan.strips.every(({ roll }) => few[roll]?.fitting.cost.gt(mixed.cost)) ? [mixed] : [];
+  });
+  return { fitting: [...[...alone.map(({ fitting }) => fitting), ...bestMixes].sort(cheaperFirst), ...made.sort(cheaperFirst)], ruledOut };
 }
 
-function covers(part: PartEntity, sheet: Sheet): Verdict {
-  const areaM2 = sheet.lengthM * sheet.widthM;
-  const size = `${feet(sheet.lengthM)} × ${feet(sheet.widthM)} ft`;
-  const { strips, seams } = stripsOf(part, sheet);
-  const why = `A sheet of ${size}${seams === 0 ? '' : `, in ${strips} strips with ${seams} seam(s): each seam takes an overlap more`}.`;
-  const byArea = inPartUnit(areaM2, 'area', part);
-  if (byArea !== null) return { quantity: byArea, why };
-  const rollM2 = rollArea(part);
-  if (part.unit === 'each' && rollM2 !== null) return { quantity: new Decimal(Math.ceil(areaM2 / rollM2 - 1e-9)), why: `${why} Whole rolls, by area.` };
-  return { reason: `It is sold by ${part.unit}, and its roll width and length are not in the catalog.` };
+function whyOf(plan: CutPlan, from: readonly CatalogRoll[], sheet: Sheet, lapM: number): string {
+  const strips = plan.strips.map(({ roll, count }) => `${count} of ${from[roll]?.part.name ?? ''}`).join(' and ');
+  const count = plan.strips.reduce((sum, strip) => sum + strip.count, 0);
+  const seams = plan.seams === 0 ? 'no seam' : `${plan.seams} seam(s), ${feet(plan.seamLengthM)} in all, lapped ${inches(lapM)}`;
+  const waste = `${squareFeet(Math.max(plan.wasteM2, 0))} (${((Math.max(plan.wasteM2, 0) / plan.boughtM2) * 100).toFixed(0)} %) is waste`;
+  return `A sheet of ${sized(sheet)}, cut as ${count} strip(s) ${feet(plan.stripLengthM)} long: ${strips}; ${seams}; of ${squareFeet(plan.boughtM2)} bought ${waste}.`;
 }
 
-function stripsOf({ attributes }: PartEntity, sheet: Sheet): { strips: number; seams: number } {
-  const width = attributes !== null && 'rollWidth' in attributes && attributes.rollWidth ? toSi(attributes.rollWidth) : null;
-  const strips = width === null ? 1 : Math.ceil(Math.min(sheet.lengthM, sheet.widthM) / width - 1e-9);
-  return { strips, seams: strips - 1 };
-}
-
-function rollArea({ attributes }: PartEntity): number | null {
-  if (attributes === null || !('rollWidth' in attributes) || !attributes.rollWidth || !attributes.rollLength) return null;
-  return toSi(attributes.rollWidth) * toSi(attributes.rollLength);
-}
-
-function feet(metres: number): string {
-  return (metres / 0.3048).toFixed(1);
+function sized({ lengthM, widthM }: Sheet): string {
+  return `${feet(lengthM)} × ${feet(widthM)}`;
 }
