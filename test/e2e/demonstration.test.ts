@@ -133,13 +133,29 @@ describe('the demonstration company', () => {
     for (const [now, before] of changed) expect(Date.parse(before.recordedAt)).toBeLessThan(Date.parse(now.recordedAt));
   });
 
-  it('has parts with technical data that a proposal finds something in for a surveyed pond', async () => {
-    const surveys = here.lists['surveys'] as { id: string; readingCount: number; outlineShape: string }[];
-    const survey = surveys.find(({ readingCount, outlineShape }) => readingCount > 0 && outlineShape !== 'measured');
-    const { body } = await here.owner.post(`/v1/surveys/${survey?.id}/proposal`, { scope: ['liner', 'edge', 'skimmer', 'filter', 'doser'] });
-    const found = (body as { items: { parts: { kind: string; suggested: object | null }[] }[] }).items.flatMap(({ parts }) => parts);
-    expect(found.map(({ kind }) => kind)).toEqual(['liner', 'underlayment', 'stone', 'skimmer', 'filter', 'doser']);
-    expect(found.filter(({ suggested }) => suggested === null)).toEqual([]);
+  it('has a survey and parts that a proposal finds something with in every scope', async () => {
+    const { surveyId } = only('quotes', (quote) => quote.title.includes('in phases'));
+    const scope = ['clean-out', 'haul-away', 'liner', 'edge', 'skimmer', 'circulation', 'filter', 'waterfall', 'doser', 'plants', 'fish'];
+    const { body } = await here.owner.post(`/v1/surveys/${surveyId}/proposal`, { scope });
+    const items = body.items as { scope: string; labor: { hours: string | null }[]; parts: { kind: string; suggested: object | null }[] }[];
+    expect(items.map((item) => item.scope)).toEqual(scope);
+    expect(items.filter(({ labor }) => labor.length === 0 || labor.some(({ hours }) => hours === null))).toEqual([]);
+    const kinds = items.flatMap(({ parts }) => parts);
+    expect([...new Set(kinds.map(({ kind }) => kind))]).toEqual(['liner', 'underlayment', 'stone', 'skimmer', 'pump', 'pipe', 'fitting', 'filter', 'spillway', 'doser', 'plant', 'fish']);
+    expect(kinds.filter(({ suggested }) => suggested === null)).toEqual([]);
+    expect((await here.owner.post('/v1/quotes', { title: 'As proposed', ...body.draft })).status).toBe(201);
+  });
+
+  it('has an issued quote in phases with options, and a document that shows them', async () => {
+    const issued = only('quotes', (quote) => quote.title.includes('in phases'));
+    const { state, sections, netTotal, lines } = (await here.owner.get(`/v1/quotes/${issued.id}`)).body;
+    expect(state).toBe('issued');
+    expect(new Set(sections.map((section: Item) => `${section.phase} ${section.optional}`))).toEqual(new Set(['1 false', '2 false', '1 true', '2 true']));
+    const optional = new Set(sections.filter((section: Item) => section.optional).map((section: Item) => section.key));
+    const base = lines.filter((line: Item) => !optional.has(line.section)).map((line: Item) => Math.round(Number(line.amount.amount) * 100));
+    expect(base.reduce((sum: number, cents: number) => sum + cents, 0)).toBe(Math.round(Number(netTotal.amount) * 100));
+    const { status, headers } = await here.owner.get(`/v1/quotes/${issued.id}/document`);
+    expect([status, headers['content-type']]).toEqual([200, 'application/pdf']);
   });
 
   it('names only makes of its own', () => {

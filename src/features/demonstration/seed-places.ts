@@ -56,12 +56,14 @@ export class SeedPlaces {
   }
 
   private async survey(scene: Scene): Promise<void> {
-    for (const { feature, daysAgo, ...measured } of SURVEYS) {
+    for (const { feature, daysAgo, waterTests = [], ...measured } of SURVEYS) {
+      const takenAt = scene.calendar.moment(daysAgo, '10:30').toISOString();
       await this.surveys.create(scene.as('estimator'), {
         id: scene.newId(`survey ${feature}`, scene.calendar.moment(daysAgo, '11:00')),
         featureId: scene.id(`feature ${feature}`),
         surveyedOn: scene.calendar.workday(daysAgo),
         ...measured,
+        waterTests: waterTests.map((test) => ({ takenAt, ...test })),
       });
     }
   }

@@ -40,13 +40,25 @@ export class SeedQuotes {
   }
 }
 
-function lines(scene: Scene, { labor, parts, other = [] }: Pick<DemoQuote, 'labor' | 'parts' | 'other'>): Pick<QuoteBody, 'labor' | 'parts' | 'other'> {
+type Lines = Pick<QuoteBody, 'labor' | 'parts' | 'other'>;
+
+function lines(scene: Scene, { sections = [], ...always }: Pick<DemoQuote, 'labor' | 'parts' | 'other' | 'sections'>): Lines & Pick<QuoteBody, 'sections'> {
+  const all = [linesIn(scene, always, null), ...sections.map((section) => linesIn(scene, section, section.key))];
+  return {
+    sections: sections.map(({ key, title, phase, optional = false }) => ({ key, title, phase, optional })),
+    labor: all.flatMap(({ labor }) => labor ?? []),
+    parts: all.flatMap(({ parts }) => parts ?? []),
+    other: all.flatMap(({ other }) => other ?? []),
+  };
+}
+
+function linesIn(scene: Scene, { labor, parts, other = [] }: Pick<DemoQuote, 'labor' | 'parts' | 'other'>, section: string | null): Lines {
   const { currency } = COMPANY;
   return {
-    labor: labor.map((item) => (typeof item === 'string' ? { costCode: item } : { costCode: item[0], quantity: item[1] })),
-    parts: parts.map(([sku, quantity, costCode]) => ({ partId: scene.id(`part ${sku}`), quantity, costCode })),
+    labor: labor.map((item) => (typeof item === 'string' ? { costCode: item, section } : { costCode: item[0], quantity: item[1], section })),
+    parts: parts.map(([sku, quantity, costCode]) => ({ partId: scene.id(`part ${sku}`), quantity, costCode, section })),
     other: other.map(([description, price, cost, costCode]) => ({
-      description, quantity: '1', unitPrice: { amount: price, currency }, unitCost: { amount: cost, currency }, taxCategory: null, costCode,
+      description, quantity: '1', unitPrice: { amount: price, currency }, unitCost: { amount: cost, currency }, taxCategory: null, costCode, section,
     })),
   };
 }

@@ -98,4 +98,12 @@ export const CUSTOMERS: readonly DemoCustomer[] = [
       features: [{ key: 'brandolph-fish', kind: 'pond', name: 'Fish pond', builtYear: 2009 }],
     }],
   },
+  {
+    name: 'Rosamund Aberquill', calledDaysAgo: 9, email: 'rosamund@aberquill.example', phone: '+1 555 0159', billingAddress: '21 Cobbler Rise\nAlder Reach, MI 48002',
+    concerns: 'It leaks, it smells and the waterfall is dry. We can not pay for everything this year: moving water first, the waterfall and the planting when we can.',
+    sites: [{
+      address: '21 Cobbler Rise\nAlder Reach, MI 48002', accessNotes: 'Side gate, 38 in wide. 20 yd to the street, level.', hazards: 'Irrigation lines cross the side yard: mark them before digging.',
+      features: [{ key: 'aberquill-court', kind: 'pond', name: 'Court pond', builtYear: 2004 }],
+    }],
+  },
 ];

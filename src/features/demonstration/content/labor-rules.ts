@@ -26,6 +26,8 @@ export const LABOR_RULES: readonly DemoRule[] = [
   rule('filtration', 'Set skimmers and filters', 'count', 'each', ['1', '4', '4']),
   rule('waterfall', 'Rebuild a waterfall', 'count', 'each', ['6', '14', '12']),
   rule('planting', 'Plant', 'count', 'each', ['0.5', '0.12', '1']),
+  rule('reclaim', 'Clean and set again what is on the site', 'count', 'each', ['1', '0.25', '1']),
+  rule('fish', 'Bring in fish and watch them settle', 'count', 'each', ['1', '0.05', '1.5']),
   rule('lighting', 'Set low-voltage lights', 'count', 'each', ['1', '0.75', '2']),
   rule('start-up', 'Refill, start up and balance the water', 'count', 'each', ['0', '3', '3']),
 ];

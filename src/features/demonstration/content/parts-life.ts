@@ -12,6 +12,10 @@ export const LIFE = [
     ['PLT-HORN', 'Hornwort, bunch', '4.20', '80'],
   ], 'plants'),
   ...counted([
+    ['FSH-GOLD', 'Goldfish, 4 in', '4.90', '100'],
+    ['FSH-KOI', 'Koi, 6 in', '19.50', '100'],
+  ]),
+  ...counted([
     ['PLT-BSK', 'Planting basket, 10 in', '5.60', '60'],
     ['LGT-3W', 'Underwater light, 3 W, warm', '62.50', '45'],
     ['LGT-6W', 'Underwater light, 6 W, white', '84.00', '45'],

@@ -10,6 +10,8 @@ export interface DemoQuote {
   readonly labor: readonly (string | readonly [costCode: string, count: string])[];
   readonly parts: readonly DemoQuotePart[];
   readonly other?: readonly DemoQuoteOther[];
+  /** What the customer may take or leave; what stands outside of them is taken in any case. */
+  readonly sections?: readonly DemoQuoteSection[];
   /** Working days before the day the demonstration is made on. */
   readonly madeDaysAgo: number;
   readonly issuedDaysAgo: number | null;
@@ -19,6 +21,13 @@ export interface DemoQuote {
 export type DemoQuotePart = readonly [sku: string, quantity: string, costCode: string];
 
 export type DemoQuoteOther = readonly [description: string, unitPrice: string, unitCost: string, costCode: string];
+
+export interface DemoQuoteSection extends Pick<DemoQuote, 'labor' | 'parts' | 'other'> {
+  readonly key: string;
+  readonly title: string;
+  readonly phase: number;
+  readonly optional?: boolean;
+}
 
 /** What the customer asked to be changed, and when it was issued again. */
 export interface DemoRevision {

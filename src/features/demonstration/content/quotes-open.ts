@@ -1,3 +1,4 @@
+import { COURT_POND_QUOTE } from './quote-court-pond.js';
 import type { DemoQuote } from './quote.js';
 
 /** Quotes that nobody has accepted so far. */
@@ -19,6 +20,7 @@ export const OPEN_QUOTES: readonly DemoQuote[] = [
     labor: ['cleanout', 'edge'],
     parts: [['PMP-3000', '1', 'plumbing'], ['LIN-45', '640', 'liner'], ['STN-BLD-12', '2', 'edge']],
   },
+  COURT_POND_QUOTE,
   {
     key: 'lily', title: 'Lily pond, first phase: clean-out and circulation', feature: 'murrow-lily', surveyed: true, madeDaysAgo: 1, issuedDaysAgo: null,
     labor: ['drain', 'cleanout', 'hauling', ['plumbing', '1']],

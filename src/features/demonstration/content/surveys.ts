@@ -1,10 +1,5 @@
-import type { SurveyBody } from '../../surveys/index.js';
-
-export interface DemoSurvey extends Pick<SurveyBody, 'outline' | 'probes' | 'accessFactor' | 'findings'> {
-  readonly feature: string;
-  /** Working days before the day the demonstration is made on. */
-  readonly daysAgo: number;
-}
+import { COURT_POND } from './survey-court-pond.js';
+import type { DemoSurvey } from './survey.js';
 
 const ft = (value: number): { value: number; unit: 'ft' } => ({ value, unit: 'ft' });
 const ellipse = (length: number, width: number): object => ({ shape: 'ellipse', length: ft(length), width: ft(width) });
@@ -57,6 +52,7 @@ export const SURVEYS: readonly DemoSurvey[] = [
     feature: 'tillotsen-upper', daysAgo: 8, outline: ellipse(24, 16), accessFactor: '1.15',
     probes: rod([18, 27], [20, 30], [22, 30], [16, 25]), findings: ['Edge slumped on the field side', 'Clay bottom sound'],
   },
+  COURT_POND,
   {
     feature: 'commons-lower', daysAgo: 3, accessFactor: '1',
     outline: { shape: 'polygon', unit: 'ft', points: [[0, 10], [8, 2], [22, 0], [38, 4], [52, 3], [61, 12], [58, 26], [44, 33], [27, 36], [12, 31], [3, 22]] },
