@@ -16,6 +16,7 @@ import { namedIds, namedParts } from './named-parts.js';
 import { proposeChoices } from './propose-choices.js';
 import { partsProposer } from './propose-parts.js';
 import type { ProposalBody, ProposalView, ProposedScopeView } from './proposals.dto.js';
+import { shortCircuitWarnings } from './short-circuit-warnings.js';
 import { type Scope, SCOPES, WORK_OF } from './scopes.js';
 
 /** Suggests what a survey's scope takes: labor by the rules in force, parts from the catalog. Keeps nothing. */
@@ -48,6 +49,7 @@ export class ProposeWork {
       const { choices, warnings } = proposeChoices(atPointer('', () => partsFor(scope)), costCode);
       const { labor, warnings: ofLabor } = proposeLabor(scope, costCode, choices, setting);
       warnings.push(...ofLabor);
+      if (scope === 'circulation') warnings.push(...shortCircuitWarnings(survey));
       warnings.push(...(CAUTIONS[scope] === undefined ? [] : [CAUTIONS[scope]]));
       return { scope, labor, hours: hoursOf(labor), haul: hauls.get(scope) ?? null, parts: choices, warnings };
     });
