@@ -66,11 +66,11 @@ export function designLoop(wanted: Wanted): Loop {
   };
 }
 
-/** The named part, or else the suggested one when it is to be built. */
+/** The named part, or else the suggested one when it is to be built; as many as share the flow, spare ones of a pack left out. */
 function lineInLoop(kind: 'skimmer' | 'filter', choice: Choice | Missing, { named, scopes }: Wanted, flowM3PerS: number | null): Line | null {
-  const part = named[kind];
-  if (part !== null) return { part, quantity: new Decimal(flowM3PerS === null ? 1 : sharing(part, flowM3PerS)) };
-  return scopes.includes(kind) && !('missing' in choice) ? (choice.fitting[0] ?? null) : null;
+  const suggested = scopes.includes(kind) && !('missing' in choice) ? choice.fitting[0]?.part : undefined;
+  const part = named[kind] ?? suggested;
+  return part === undefined ? null : { part, quantity: new Decimal(flowM3PerS === null ? 1 : sharing(part, flowM3PerS)) };
 }
 
 /** The pump gives more than was wanted; what was chosen for the wanted flow may not take that. */

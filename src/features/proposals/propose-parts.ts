@@ -22,6 +22,9 @@ import type { Wanted } from './wanted.js';
 const USUAL_LAP_M = { liner: 3 * 0.0254, underlayment: 6 * 0.0254 } as const;
 const USUAL_PLANT_COVER = 0.5;
 
+const FOLDS = 'The sheet is for sides that go straight down to the greatest depth. Folds in corners and curves, and laps under a waterfall or stream, come on top.';
+const ONLY_COUNTED = 'Reclaimed stones that were only counted are not taken off what is bought: weigh them, or measure the heap.';
+
 /** One thing that a scope takes from the catalog. */
 export interface Need {
   readonly kind: PartKind;
@@ -52,7 +55,7 @@ const sheets: Propose = (wanted) => {
     sheet === null
       ? { missing: 'The sheet needs a length and a width, and a depth: measure the outline, and readings or a depth profile.' }
       : chooseSheets(ofKind(wanted, kind), sheet, body.seamLap ? toSi(body.seamLap) : USUAL_LAP_M[kind], kind === 'liner');
-  return { needs: [{ kind: 'liner', what: 'liner', proposed: choose('liner') }, { kind: 'underlayment', what: 'underlayment', proposed: choose('underlayment') }], warnings: sheet?.warnings ?? [] };
+  return { needs: [{ kind: 'liner', what: 'liner', proposed: choose('liner') }, { kind: 'underlayment', what: 'underlayment', proposed: choose('underlayment') }], warnings: sheet === null ? [] : [FOLDS] };
 };
 
 const edge: Propose = (wanted) => {
@@ -62,7 +65,7 @@ const edge: Propose = (wanted) => {
     heightM: body.edgeHeight ? toSi(body.edgeHeight) : USUAL_EDGE.heightM,
     thicknessM: body.edgeThickness ? toSi(body.edgeThickness) : USUAL_EDGE.thicknessM,
     reclaimedKg: reclaimedStoneKg(survey),
-  }));
+  }), survey.reclaimedMaterials.some(({ kind, quantity }) => kind === 'stone' && quantity.unit === 'each') ? [ONLY_COUNTED] : []);
 };
 
 const circulation: Propose = (wanted, loop) => {
@@ -79,7 +82,7 @@ const circulation: Propose = (wanted, loop) => {
 
 const waterfall: Propose = (wanted, { flowM3PerS }) =>
   only('spillway', 'spillway', flowM3PerS === null
-    ? { missing: 'A spillway is chosen by the flow of its pump: put circulation into the scope, or give loopFlow.' }
+    ? { missing: wanted.scopes.includes('circulation') ? 'A spillway is chosen by the flow of its pump, and no pump could be suggested.' : 'A spillway is chosen by the flow of its pump: put circulation into the scope, or give loopFlow.' }
     : chooseSpillways(ofKind(wanted, 'spillway'), flowM3PerS, wanted.body.waterfallLook ?? 'sheet'));
 
 const plants: Propose = (wanted) => {

@@ -1,5 +1,6 @@
-import { toSi } from '../../domain/quantity/index.js';
+import { kindOf, toSi, type Unit } from '../../domain/quantity/index.js';
 import type { Takeoff } from '../../domain/trade/index.js';
+import { USUAL_EDGE } from '../../domain/trade/stone/index.js';
 import type { SurveyEntity } from './survey.entity.js';
 
 /** The greatest depth of the profile and the readings, m; null when neither was measured. */
@@ -8,9 +9,23 @@ export function greatestDepthM({ depthProfile }: SurveyEntity, { maxDepthM }: Ta
   return depths.length === 0 ? null : Math.max(...depths);
 }
 
-/** Only stone that was weighed counts against a purchase; stones that were only counted do not. */
+/**
+ * Stone that counts against a purchase, kg: what was weighed, and what was heaped at the density and gaps of a usual edge.
+ * Stones that were only counted do not.
+ */
 export function reclaimedStoneKg({ reclaimedMaterials }: SurveyEntity): number {
-  return reclaimedMaterials.filter(({ kind, quantity }) => kind === 'stone' && quantity.unit !== 'each').reduce((sum, { quantity }) => sum + toSi(quantity), 0);
+  return reclaimedMaterials.filter(({ kind }) => kind === 'stone').reduce((sum, { quantity }) => sum + toSi(quantity) * kgPer(quantity.unit), 0);
+}
+
+function kgPer(unit: Unit): number {
+  switch (kindOf(unit)) {
+    case 'mass':
+      return 1;
+    case 'volume':
+      return USUAL_EDGE.densityKgPerM3 * (1 - USUAL_EDGE.voidFraction);
+    default:
+      return 0;
+  }
 }
 
 /** From where the pump draws to where the water comes back, in a straight line, m; null when the survey does not tell the places. */

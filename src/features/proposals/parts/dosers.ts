@@ -7,6 +7,7 @@ import { gallons } from './shown.js';
 
 type Doser = Extract<NonNullable<PartEntity['attributes']>, { kind: 'doser' }>;
 
+const UNSAID = 'the catalog does not say for which volume of water that dose is';
 const { least: LEAST_WEEKS, most: MOST_WEEKS } = USUAL_RESERVOIR_WEEKS;
 
 /**
@@ -17,10 +18,11 @@ const { least: LEAST_WEEKS, most: MOST_WEEKS } = USUAL_RESERVOIR_WEEKS;
 export function chooseDosers(parts: readonly PartEntity[], netWaterM3: number | null): Choice {
   const choice = choose(parts, ({ attributes }) => {
     if (attributes?.kind !== 'doser' || !attributes.reservoirVolume || !attributes.dosePerDay) return { reason: 'Its reservoir and its dose in a day are not in the catalog.' };
+    if (attributes.doseFor && netWaterM3 === null) return { reason: 'Its dose goes by the water volume, which needs rod readings in the survey.' };
     const judged = { reservoirM3: toSi(attributes.reservoirVolume), doseM3: toSi(attributes.dosePerDay) };
-    return attributes.doseFor && netWaterM3 !== null ? forWater({ ...judged, doseForM3: toSi(attributes.doseFor) }, attributes, netWaterM3) : withoutWater(judged, attributes);
+    return attributes.doseFor && netWaterM3 !== null ? forWater({ ...judged, doseForM3: toSi(attributes.doseFor) }, attributes, netWaterM3) : withoutWater(judged);
   });
-  const checked = ({ part }: { part: PartEntity }): boolean => netWaterM3 !== null && part.attributes?.kind === 'doser' && Boolean(part.attributes.doseFor);
+  const checked = ({ part }: { part: PartEntity }): boolean => part.attributes?.kind === 'doser' && Boolean(part.attributes.doseFor);
   return { ...choice, fitting: [...choice.fitting.filter(checked), ...choice.fitting.filter((one) => !checked(one))] };
 }
 
@@ -32,11 +34,10 @@ function forWater({ reservoirM3, doseM3, doseForM3 }: { reservoirM3: number; dos
   return { quantity: new Decimal(1), why: `Set to ${gallons(setVolumeM3)} for a net water volume of ${gallons(netWaterM3)}, it gives ${millilitres(doseM3PerDay)} a day, and its reservoir lasts ${reservoirWeeks.toFixed(1)} weeks.`, cautions: warnings };
 }
 
-function withoutWater({ reservoirM3, doseM3 }: { reservoirM3: number; doseM3: number }, { doseFor }: Doser): Verdict {
+function withoutWater({ reservoirM3, doseM3 }: { reservoirM3: number; doseM3: number }): Verdict {
   const weeks = reservoirM3 / doseM3 / 7;
   if (weeks < LEAST_WEEKS) return tooSmall(weeks);
-  const unknown = doseFor ? 'the water volume was not measured' : 'the catalog does not say for which volume of water that dose is';
-  return { quantity: new Decimal(1), why: `Its reservoir lasts ${weeks.toFixed(1)} weeks at its dose rate; ${unknown}.`, cautions: [`The doser is not checked against the water: ${unknown}. Its label decides.`] };
+  return { quantity: new Decimal(1), why: `Its reservoir lasts ${weeks.toFixed(1)} weeks at its dose rate; ${UNSAID}.`, cautions: [`The doser is not checked against the water: ${UNSAID}. Its label decides.`] };
 }
 
 function tooSmall(weeks: number): { reason: string } {

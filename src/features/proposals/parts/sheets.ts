@@ -23,8 +23,10 @@ export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet, lapM: n
     else if ('roll' in goods) rolls.push(goods);
     else made.push(fit([lineOf(part, goods.madeToSize)], `A sheet of ${sized(sheet)}; ${MADE_TO_SIZE}.`));
   }
-  const laid = (plan: CutPlan, from: readonly CatalogRoll[]): Fitting =>
-    fit(plan.strips.map((strip) => stripLine(from[strip.roll] as CatalogRoll, strip)), whyOf(plan, from, sheet, lapM), watertight && plan.seams > 0 ? [SEAMS_LEAK] : []);
+  const laid = (plan: CutPlan, from: readonly CatalogRoll[]): Fitting => {
+    const widestFirst = [...plan.strips].sort((a, b) => (from[b.roll] as CatalogRoll).roll.widthM - (from[a.roll] as CatalogRoll).roll.widthM);
+    return fit(widestFirst.map((strip) => stripLine(from[strip.roll] as CatalogRoll, strip)), whyOf({ ...plan, strips: widestFirst }, from, sheet, lapM), watertight && plan.seams > 0 ? [SEAMS_LEAK] : []);
+  };
   const alone = rolls.map((one) => ({ one, fitting: cutPlans(sheet, [one.roll], lapM, 0).map((plan) => laid(plan, [one])).sort(cheaperFirst)[0] as Fitting }));
   alone.sort((a, b) => cheaperFirst(a.fitting, b.fitting));
   const few = alone.slice(0, MOST_MIXED);

@@ -20,7 +20,7 @@ export function chooseSpillways(parts: readonly PartEntity[], flowM3PerS: number
     if (least !== null && flowM3PerS < least) return { reason: `It needs at least ${shownFlow(least)}; the pump gives ${shownFlow(flowM3PerS)}.` };
     if (most !== null && flowM3PerS > most) return { reason: `It takes up to ${shownFlow(most)}; the pump gives ${shownFlow(flowM3PerS)}.` };
     const needed = lookFlow(look, lipM);
-    if (flowM3PerS < needed) return { reason: `A ${look} over its lip of ${inches(lipM)} needs ${shownFlow(needed)}; the pump gives ${shownFlow(flowM3PerS)}.` };
+    if (!feeds(flowM3PerS, needed)) return { reason: `A ${look} over its lip of ${inches(lipM)} needs ${shownFlow(needed)}; the pump gives ${shownFlow(flowM3PerS)}.` };
     const thicknessM = sheetThickness('sharp', lipM, flowM3PerS);
     return {
       quantity: new Decimal(1),
@@ -36,8 +36,13 @@ function lipOf({ attributes }: PartEntity): number | null {
   return attributes?.kind === 'spillway' && attributes.lipWidth ? toSi(attributes.lipWidth) : null;
 }
 
+/** 40 gpm over 24 in are exactly a sheet, whatever the last bit says. */
+function feeds(flowM3PerS: number, neededM3PerS: number): boolean {
+  return flowM3PerS >= neededM3PerS * (1 - 1e-9);
+}
+
 /** Looks stand in the order of their flow. */
 function otherLook(wanted: Look, lipM: number, flowM3PerS: number): string[] {
-  const reached = LOOK_NAMES.filter((look) => lookFlow(look, lipM) <= flowM3PerS).at(-1) ?? wanted;
+  const reached = LOOK_NAMES.filter((look) => feeds(flowM3PerS, lookFlow(look, lipM))).at(-1) ?? wanted;
   return reached === wanted ? [] : [`All the pump's water over a lip of ${inches(lipM)} makes a ${reached}, not a ${wanted}: lead a part of it past the lip, or take a wider one.`];
 }
