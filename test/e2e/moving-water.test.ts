@@ -4,7 +4,7 @@ import { MOVING_WATER_EXAMPLES } from '../support/moving-water-examples.js';
 
 const CURVE = [{ flow: { value: 0, unit: 'gpm' }, head: { value: 20, unit: 'ft' } }, { flow: { value: 50, unit: 'gpm' }, head: { value: 10, unit: 'ft' } }];
 
-describe('pipes, pumps, weirs and waterfalls', () => {
+describe('pipes, pumps, weirs, waterfalls and streams', () => {
   let test: TestApp;
   let company: TestCompany;
 
@@ -41,6 +41,19 @@ describe('pipes, pumps, weirs and waterfalls', () => {
     expect([near.body.longestChord.value, near.body.sharePercent, near.body.tooClose, near.body.warnings.length]).toEqual([24, 37.5, true, 1]);
   });
 
+  it('tells what flow a stream of a wanted depth needs, and that the basin takes what drains back', async () => {
+    const { body } = await ask('stream-flow');
+    expect(body.wanted.depth).toEqual({ value: expect.closeTo(2, 9), unit: 'in' });
+    expect([body.wanted.flow.unit, body.drainsBack.unit, body.basinRise.unit]).toEqual(['gpm', 'gal', 'in']);
+    expect([body.wanted.depthMost, body.pumpGivesIt, body.basinTakesIt]).toEqual([null, false, true]);
+    expect(body.withPump.depth.value).toBeLessThan(2);
+    // 20 ft of a section of 26 × 2 in.
+    expect(body.drainsBack.value).toBeCloseTo((20 * 12 * 26 * 2) / 231, 6);
+    const byFlow = await ask('stream-flow', { depth: null, flow: body.wanted.flow, system: null, pump: null, stoneSize: null, basin: null });
+    expect([byFlow.body.withPump, byFlow.body.basinTakesIt, byFlow.body.wanted.roughness]).toEqual([null, null, 0.025]);
+    expect(byFlow.body.wanted.depth.value).toBeLessThan(2);
+  });
+
   it.each([
     ['circulation-loop', '/system/runs/0/innerDiameter/value', 0, '/system/runs/0/innerDiameter/value'],
     ['circulation-loop', '/pump/curve/2/head/value', 30, '/pump/curve/2/head'],
@@ -52,6 +65,11 @@ describe('pipes, pumps, weirs and waterfalls', () => {
     ['waterfall', '/look', null, '/look'],
     ['waterfall', '/pump', null, '/pump'],
     ['weir-flow', '/channel', null, '/channel'],
+    ['stream-flow', '/flow', { value: 40, unit: 'gpm' }, '/flow'],
+    ['stream-flow', '/fall/value', 300, '/fall'],
+    ['stream-flow', '/lining', 'smooth-stone', '/stoneSize'],
+    ['stream-flow', '/system', null, '/system'],
+    ['stream-flow', '/basin/surface/value', 0, '/basin/surface/value'],
     ['short-circuiting', '/outline/length/value', -1, '/outline/length/value'],
   ])('%s refuses bad input: %s = %p', async (name, at, value, pointer) => {
     const answer = await company.owner.post(`/v1/calculations/${name}`, changed(MOVING_WATER_EXAMPLES[name] ?? {}, at.split('/').slice(1), value));
