@@ -40,13 +40,15 @@ class TableDrawing {
     const laidOut = rows.map((row) => this.layOut(row));
     const heading = title === undefined ? undefined : sectionTitle(this.canvas, title);
     const sum = subtotal && subtotalRow(this.canvas, subtotal, this.columns.at(-1));
+    // More than half a page can't be kept together with a row: the row would never find a page that has room.
+    const ending = Math.min((sum?.height ?? 0) + tail, this.canvas.bodyHeight / 2);
     laidOut.forEach((cells, index) => {
       const next = laidOut[index + 1];
-      // More than half a page can't be kept together with a row: the row would never find a page that has room.
-      const after = next ? 0 : Math.min((sum?.height ?? 0) + tail, this.canvas.bodyHeight / 2);
+      const after = next ? 0 : ending;
       const opening = index === 0 ? heading : undefined;
-      // A title is followed by two rows: alone with its first, it looks like the end of something.
-      const second = opening && next ? this.leastHeight(next) : 0;
+      // A title is followed by two rows, and a subtotal follows two: one row alone looks like a slip of the page break.
+      const closing = next && index === laidOut.length - 2 ? ending : 0;
+      const second = next && (opening || closing > 0) ? this.leastHeight(next) + closing : 0;
       const needed = (opening?.height ?? 0) + this.leastHeight(cells) + second + after;
       if (needed > this.canvas.room) this.breakPage(opening ? undefined : title);
       opening?.draw(this.tag);
