@@ -112,6 +112,20 @@ test('agrees with comparing every pair of edges, on random scribbles', () => {
   );
 });
 
+test('measures a comb of 2,000 points at any angle, and finds the tooth that is bent into another', () => {
+  // Up and down 999 times, 1 on and 60 high, and back 0.1 above that: a strip 0.1 thick over a width of 999.
+  const comb = Array.from({ length: 2_000 }, (_, i): Point => (i < 1_000 ? [i, i % 2 === 0 ? 0 : 60] : [1_999 - i, i % 2 === 0 ? 60.1 : 0.1]));
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }), (angle) => {
+      const turned = comb.map(([x, y]): Point => [x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)]);
+      expect(measure(turned).areaM2 / 0.3048 ** 2).toBeCloseTo(99.9, 4);
+      const bent = turned.map((point, i): Point => (i === 503 ? (turned[500] as Point) : point));
+      expect(refusals(() => measure(bent))).toEqual(['/points/503']);
+    }),
+    { numRuns: 20 },
+  );
+});
+
 /** Whether any two edges share a point that is not their common corner, by integer arithmetic on every pair. */
 function tangled(points: [number, number][]): boolean {
   const n = points.length;

@@ -1,4 +1,5 @@
 import { orient2d } from 'robust-predicates';
+import { EdgeSweep } from './edge-sweep.js';
 import { next } from './polygon.js';
 import type { Point } from './outline.js';
 
@@ -10,58 +11,38 @@ export interface Crossing {
 
 /**
  * Finds two non-adjacent edges that cross or touch: of all such pairs the one that a person walking along the list
- * meets first. Edges are swept by their left ends, so that only edges side by side are compared: near n log n for
- * a pond, n² / 2 at worst. The orientation test is exact, or else the answer would depend on where the list starts.
+ * meets first. A sweep tells whether any two meet, n log n even for a comb or a star, where comparing edges side by side
+ * would take n²; the first place where they do is found by halving the walk.
+ * @param points without a closing point; none repeats the one before, and no edge folds back onto the one before
  */
 export function findCrossing(points: readonly Point[]): Crossing | null {
-  const edges = points.map((point, index) => edgeBox(point, next(points, index), index));
-  edges.sort((a, b) => a.left - b.left);
-  let found: Crossing | null = null;
-  for (let i = 0; i < edges.length; i += 1) {
-    const a = edges[i] as EdgeBox;
-    for (let j = i + 1; j < edges.length; j += 1) {
-      const b = edges[j] as EdgeBox;
-      if (b.left > a.right) break;
-      if (b.low > a.high || b.high < a.low) continue;
-      const earlier = Math.min(a.index, b.index);
-      const later = Math.max(a.index, b.index);
-      if (later - earlier === 1 || later - earlier === edges.length - 1) continue;
-      if (found !== null && (later > found.later || (later === found.later && earlier > found.earlier))) continue;
-      if (meet(a, b)) found = { earlier, later };
-    }
+  const sweep = new EdgeSweep(points, meet);
+  if (!sweep.anyMeet(points.length)) return null;
+  let [apart, together] = [0, points.length];
+  while (together - apart > 1) {
+    const middle = Math.floor((apart + together) / 2);
+    if (sweep.anyMeet(middle)) together = middle;
+    else apart = middle;
   }
-  return found;
+  const later = together - 1;
+  for (let earlier = 0; earlier < later - 1; earlier += 1) {
+    if (!(earlier === 0 && later === points.length - 1) && meet(points, earlier, later)) return { earlier, later };
+  }
+  return null;
 }
 
-interface EdgeBox {
-  readonly index: number;
-  readonly from: Point;
-  readonly to: Point;
-  readonly left: number;
-  readonly right: number;
-  readonly low: number;
-  readonly high: number;
+/** Whether two edges share a point; the orientation test is exact, or else the answer would depend on rounding. */
+function meet(points: readonly Point[], one: number, other: number): boolean {
+  const [a, b, c, d] = [points[one] as Point, next(points, one), points[other] as Point, next(points, other)];
+  for (const axis of [0, 1] as const) {
+    if (Math.max(a[axis], b[axis]) < Math.min(c[axis], d[axis]) || Math.max(c[axis], d[axis]) < Math.min(a[axis], b[axis])) return false;
+  }
+  // On one line they share a point exactly when their boxes overlap.
+  return !strictlySameSide(a, b, c, d) && !strictlySameSide(c, d, a, b);
 }
 
-function edgeBox(from: Point, to: Point, index: number): EdgeBox {
-  return {
-    index,
-    from,
-    to,
-    left: Math.min(from[0], to[0]),
-    right: Math.max(from[0], to[0]),
-    low: Math.min(from[1], to[1]),
-    high: Math.max(from[1], to[1]),
-  };
-}
-
-/** Whether two edges with overlapping boxes share a point; collinear ones do exactly when their boxes overlap. */
-function meet(a: EdgeBox, b: EdgeBox): boolean {
-  return !strictlySameSide(a.from, a.to, b) && !strictlySameSide(b.from, b.to, a);
-}
-
-function strictlySameSide(from: Point, to: Point, edge: EdgeBox): boolean {
-  const one = orient2d(from[0], from[1], to[0], to[1], edge.from[0], edge.from[1]);
-  const other = orient2d(from[0], from[1], to[0], to[1], edge.to[0], edge.to[1]);
+function strictlySameSide(from: Point, to: Point, c: Point, d: Point): boolean {
+  const one = orient2d(from[0], from[1], to[0], to[1], c[0], c[1]);
+  const other = orient2d(from[0], from[1], to[0], to[1], d[0], d[1]);
   return (one > 0 && other > 0) || (one < 0 && other < 0);
 }

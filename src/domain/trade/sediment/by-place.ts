@@ -8,7 +8,7 @@ import { probeFigures } from '../probe-means.js';
 import type { Probes } from '../probes.js';
 import { placeWarnings } from './by-place-warnings.js';
 import { placeWorking } from './by-place-working.js';
-import { layerOf, layersAlong, type EdgeRule } from './edge-rule.js';
+import { layersOf, type EdgeRule } from './edge-rule.js';
 import { meshOf, type Mesh } from './mesh.js';
 import { placeReadings, requirePlaces, type Placement } from './place-readings.js';
 import { coverOf, volumesOf, type Cover, type Triangulated } from './triangulate.js';
@@ -91,8 +91,7 @@ function placedPond(outline: Outline, probes: Probes): PlacedPond {
 
 function atEdge({ areaM2, placement, mesh, cover, thicknessM, mean, error, readings }: PlacedPond, edge: EdgeRule): ByPlace {
   const { placed } = placement;
-  const layers = [...within('/edge', () => layersAlong(mesh.shore, placed, edge)), ...mesh.inside.map(layerOf)];
-  const triangulated = volumesOf(cover, layers);
+  const triangulated = volumesOf(cover, within('/edge', () => layersOf(mesh, placed, edge)));
   return {
     areaM2,
     mean,

@@ -1,5 +1,5 @@
 import { DomainError } from '../../errors.js';
-import type { ShorePoint } from './mesh.js';
+import type { Mesh, ShorePoint } from './mesh.js';
 import type { Placed } from './place-readings.js';
 import { boxOf, PointGrid } from './point-grid.js';
 
@@ -18,20 +18,39 @@ export type EdgeRule =
 export const EDGE_KINDS = ['zero', 'nearest', 'given', 'shore-readings'] as const;
 
 /** Sediment thickness and depth to the hard bottom at a point, metres. */
-export interface Layer {
+interface Layer {
   readonly thicknessM: number;
   readonly depthM: number;
 }
 
-export function layerOf({ toSedimentM, toBottomM }: Placed): Layer {
+/** The same at every point of a mesh, the shore first. */
+export interface Layers {
+  readonly thicknessM: Float64Array;
+  readonly depthM: Float64Array;
+}
+
+function layerOf({ toSedimentM, toBottomM }: Placed): Layer {
   return { thicknessM: toBottomM - toSedimentM, depthM: toBottomM };
 }
 
 /**
- * The layers along the shore; a reading on it stands at its own place whatever the rule.
+ * The layers along the shore and at the readings inside; a reading stands at its own place whatever the rule.
  * @throws DomainError at "" when the rule goes by readings on the shore and there is none
  */
-export function layersAlong(shore: readonly ShorePoint[], placed: readonly Placed[], rule: EdgeRule): Layer[] {
+export function layersOf({ shore, inside }: Mesh, placed: readonly Placed[], rule: EdgeRule): Layers {
+  const layers = { thicknessM: new Float64Array(shore.length + inside.length), depthM: new Float64Array(shore.length + inside.length) };
+  layersAlong(shore, placed, rule).forEach(({ thicknessM, depthM }, i) => {
+    layers.thicknessM[i] = thicknessM;
+    layers.depthM[i] = depthM;
+  });
+  inside.forEach(({ toSedimentM, toBottomM }, i) => {
+    layers.thicknessM[shore.length + i] = toBottomM - toSedimentM;
+    layers.depthM[shore.length + i] = toBottomM;
+  });
+  return layers;
+}
+
+function layersAlong(shore: readonly ShorePoint[], placed: readonly Placed[], rule: EdgeRule): Layer[] {
   if (rule.kind === 'shore-readings') return between(shore);
   if (rule.kind === 'zero' || rule.kind === 'given') {
     const everywhere = rule.kind === 'given' ? { thicknessM: rule.thicknessM, depthM: rule.depthM } : { thicknessM: 0, depthM: 0 };

@@ -16,6 +16,8 @@ export interface Mesh {
   readonly inside: readonly Placed[];
   /** Corners in threes: indices into the shore, then into the readings inside. */
   readonly corners: Uint32Array;
+  /** Whether every piece of the shore is an edge of triangles, so that none reaches across it. */
+  readonly alongShore: boolean;
 }
 
 /** The shore is cut into pieces of this share of it and no finer, however thin the spits and channels are. */
@@ -32,8 +34,10 @@ export function meshOf(points: readonly Point[], placed: readonly Placed[]): Mes
   const inside = placed.filter((reading) => reading.shore === null).sort(byPlace);
   for (let shore = cornersAndReadings(points, placed); ; ) {
     const corners = triangles(shore, inside);
-    const finer = halved(shore, piecesIn(corners, shore.length), finest);
-    if (finer.length === shore.length) return { shore, inside, corners };
+    const found = piecesIn(corners, shore.length);
+    const alongShore = found.every((piece) => piece === 1);
+    const finer = alongShore ? shore : halved(shore, found, finest);
+    if (finer.length === shore.length) return { shore, inside, corners, alongShore };
     shore = finer;
   }
 }
@@ -48,19 +52,22 @@ function cornersAndReadings(points: readonly Point[], placed: readonly Placed[])
 
 /**
  * Sorted first, so that a grid of readings, where four points lie on one circle and either diagonal will do, gives the
- * same triangles wherever the lists begin and whichever way round they go. The readings come sorted, and the sort is
- * nearly free then: only the shore changes from round to round.
+ * same triangles wherever the lists begin and whichever way round they go. The readings come sorted: only the shore, which
+ * changes from round to round, is sorted here and laid between them.
  */
 function triangles(shore: readonly ShorePoint[], inside: readonly Placed[]): Uint32Array {
-  const points: GridPoint[] = [...shore, ...inside];
-  const order = [...inside.map((_, i) => shore.length + i), ...shore.keys()];
-  order.sort((i, j) => byPlace(points[i] as GridPoint, points[j] as GridPoint));
-  const coordinates = new Float64Array(points.length * 2);
-  order.forEach((index, i) => {
-    const { x, y } = points[index] as GridPoint;
-    coordinates[2 * i] = x;
-    coordinates[2 * i + 1] = y;
-  });
+  const along = [...shore.keys()].sort((i, j) => byPlace(shore[i] as ShorePoint, shore[j] as ShorePoint));
+  const order = new Uint32Array(shore.length + inside.length);
+  const coordinates = new Float64Array(2 * order.length);
+  for (let at = 0, s = 0, r = 0; at < order.length; at += 1) {
+    const [edge, reading] = [shore[along[s] as number], inside[r]];
+    const point = (reading === undefined || (edge !== undefined && byPlace(edge, reading) < 0) ? edge : reading) as GridPoint;
+    order[at] = point === reading ? shore.length + r : (along[s] as number);
+    if (point === reading) r += 1;
+    else s += 1;
+    coordinates[2 * at] = point.x;
+    coordinates[2 * at + 1] = point.y;
+  }
   return new Delaunator(coordinates).triangles.map((i) => order[i] as number);
 }
 

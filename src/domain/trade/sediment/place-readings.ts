@@ -1,6 +1,7 @@
 import { DomainError } from '../../errors.js';
-import { edgesByHeight, nearestOnEdge, oddCrossings, SHORE_TOLERANCE_M, type Edge } from '../locate.js';
+import { EdgeBands, SHORE_TOLERANCE_M } from '../locate.js';
 import type { Point } from '../outline.js';
+import { next } from '../polygon.js';
 import type { Probes } from '../probes.js';
 import { metresPer } from '../numbers.js';
 import type { Unit } from '../../quantity/index.js';
@@ -37,33 +38,36 @@ const KEY_ROW = 2 ** 25;
 export function placeReadings(pointsM: readonly Point[], outlineUnit: Unit, probes: Probes): Placement {
   const perPlace = metresPer(outlineUnit).toNumber();
   const perDepth = metresPer(probes.unit).toNumber();
-  const edgesAt = edgesByHeight(pointsM, SHORE_TOLERANCE_M);
-  const at = new Map<number | string, { first: Placed; count: number }>();
+  const edges = new EdgeBands(pointsM, SHORE_TOLERANCE_M);
+  const places = new Map<number | string, number>();
+  const placed: Placed[] = [];
+  const counts: number[] = [];
   const strays: number[] = [];
   let unplaced = 0;
-  let shared = 0;
-  probes.readings.forEach((reading, index) => {
-    if (reading.at === undefined) {
+  probes.readings.forEach(({ at, toSediment, toBottom }, index) => {
+    if (at === undefined) {
       unplaced += 1;
       return;
     }
-    const [x, y] = [reading.at[0] * perPlace, reading.at[1] * perPlace];
-    const place = placeOf(x, y, edgesAt(y), pointsM);
-    if (place === null) {
+    const [x, y] = [at[0] * perPlace, at[1] * perPlace];
+    const here = placeAt(x, y, edges, pointsM, toSediment * perDepth, toBottom * perDepth);
+    if (here === null) {
       strays.push(index);
       return;
     }
-    const placed = { ...place, toSedimentM: reading.toSediment * perDepth, toBottomM: reading.toBottom * perDepth };
-    const key = place.shore === null ? Math.round(x * 1000) * KEY_ROW + Math.round(y * 1000) : `shore ${place.shore.toFixed(6)}`;
-    const earlier = at.get(key);
+    const key = here.shore === null ? Math.round(x * 1000) * KEY_ROW + Math.round(y * 1000) : `shore ${here.shore.toFixed(6)}`;
+    const earlier = places.get(key);
     if (earlier === undefined) {
-      at.set(key, { first: placed, count: 1 });
+      places.set(key, placed.length);
+      placed.push(here);
+      counts.push(1);
       return;
     }
-    shared += 1;
-    at.set(key, { first: meanOf(earlier.first, earlier.count, placed), count: earlier.count + 1 });
+    const count = counts[earlier] as number;
+    placed[earlier] = meanOf(placed[earlier] as Placed, count, here);
+    counts[earlier] = count + 1;
   });
-  return { placed: [...at.values()].map(({ first }) => first), strays, unplaced, shared };
+  return { placed, strays, unplaced, shared: probes.readings.length - unplaced - strays.length - placed.length };
 }
 
 /** @throws DomainError at /readings when no reading has a place inside */
@@ -71,19 +75,16 @@ export function requirePlaces({ placed }: Placement): void {
   if (placed.length === 0) throw DomainError.at('/readings', 'No reading has a place inside the outline; note where the readings were taken, in the unit and axes of the outline.');
 }
 
-function placeOf(x: number, y: number, edges: readonly Edge[], points: readonly Point[]): Pick<Placed, 'x' | 'y' | 'shore'> | null {
-  let nearest: { edge: Edge; along: number; squared: number } | null = null;
-  for (const edge of edges) {
-    if (x < Math.min(edge.ax, edge.bx) - SHORE_TOLERANCE_M || x > Math.max(edge.ax, edge.bx) + SHORE_TOLERANCE_M) continue;
-    const { along, squared } = nearestOnEdge(x, y, edge);
-    if (squared <= SHORE_TOLERANCE_M * SHORE_TOLERANCE_M && (nearest === null || squared < nearest.squared)) nearest = { edge, along, squared };
-  }
-  if (nearest === null) return oddCrossings(x, y, edges) ? { x, y, shore: null } : null;
-  const { edge, along } = nearest;
-  const length = Math.sqrt((edge.bx - edge.ax) ** 2 + (edge.by - edge.ay) ** 2);
-  if (along * length < CORNER_M) return { x: edge.ax, y: edge.ay, shore: edge.index };
-  if ((1 - along) * length < CORNER_M) return { x: edge.bx, y: edge.by, shore: (edge.index + 1) % points.length };
-  return { x: edge.ax + along * (edge.bx - edge.ax), y: edge.ay + along * (edge.by - edge.ay), shore: edge.index + along };
+/** A reading at its place: inside, or on the shore when it is within the tolerance of it; null outside. */
+function placeAt(x: number, y: number, edges: EdgeBands, points: readonly Point[], toSedimentM: number, toBottomM: number): Placed | null {
+  const nearest = edges.nearest(x, y);
+  if (nearest === null) return edges.contains(x, y) ? { x, y, toSedimentM, toBottomM, shore: null } : null;
+  const { index, along } = nearest;
+  const [[ax, ay], [bx, by]] = [points[index] as Point, next(points, index)];
+  const length = Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2);
+  if (along * length < CORNER_M) return { x: ax, y: ay, toSedimentM, toBottomM, shore: index };
+  if ((1 - along) * length < CORNER_M) return { x: bx, y: by, toSedimentM, toBottomM, shore: (index + 1) % points.length };
+  return { x: ax + along * (bx - ax), y: ay + along * (by - ay), toSedimentM, toBottomM, shore: index + along };
 }
 
 function meanOf(earlier: Placed, count: number, later: Placed): Placed {

@@ -1,12 +1,15 @@
-import { edgesByHeight, oddCrossings } from '../locate.js';
+import { EdgeBands } from '../locate.js';
 import type { Point } from '../outline.js';
-import type { Layer } from './edge-rule.js';
+import type { Layers } from './edge-rule.js';
 import type { Mesh } from './mesh.js';
 import type { GridPoint } from './point-grid.js';
 
 /** The triangles of a pond, whatever stands at its corners. */
 export interface Cover {
-  readonly triangles: readonly { readonly corners: readonly [number, number, number]; readonly areaM2: number }[];
+  readonly triangles: number;
+  /** In threes, and the area of each triangle; m2. */
+  readonly corners: Uint32Array;
+  readonly areas: Float64Array;
   /** Triangles between spits and bays, on land. */
   readonly leftOut: number;
   readonly areaM2: number;
@@ -29,26 +32,28 @@ export interface Triangulated {
  * The triangles whose middle lies inside the outline.
  * @param outline metres
  */
-export function coverOf(outline: readonly Point[], { shore, inside, corners }: Mesh): Cover {
+export function coverOf(outline: readonly Point[], { shore, inside, corners, alongShore }: Mesh): Cover {
   const points: GridPoint[] = [...shore, ...inside];
-  const read = [...shore.map(({ reading }) => reading !== null), ...inside.map(() => true)];
-  const edgesAt = edgesByHeight(outline, 0);
-  const triangles: { corners: [number, number, number]; areaM2: number }[] = [];
-  const sum = { leftOut: 0, areaM2: 0, unreadAreaM2: 0 };
+  const edges = new EdgeBands(outline, 0);
+  const kept = { corners: new Uint32Array(corners.length), areas: new Float64Array(corners.length / 3) };
+  let triangles = 0;
+  const sum = { areaM2: 0, unreadAreaM2: 0 };
   for (let t = 0; t < corners.length; t += 3) {
     const [i, j, k] = [corners[t] as number, corners[t + 1] as number, corners[t + 2] as number];
     const [a, b, c] = [points[i] as GridPoint, points[j] as GridPoint, points[k] as GridPoint];
-    const middleY = (a.y + b.y + c.y) / 3;
-    if (!oddCrossings((a.x + b.x + c.x) / 3, middleY, edgesAt(middleY))) {
-      sum.leftOut += 1;
-      continue;
-    }
+    const reading = i >= shore.length || j >= shore.length || k >= shore.length;
+    // Where no triangle reaches across the shore, one with a reading inside lies inside: most need no test.
+    if (!(reading && alongShore) && !edges.contains((a.x + b.x + c.x) / 3, (a.y + b.y + c.y) / 3)) continue;
     const areaM2 = Math.abs((b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y)) / 2;
-    triangles.push({ corners: [i, j, k], areaM2 });
+    kept.corners[3 * triangles] = i;
+    kept.corners[3 * triangles + 1] = j;
+    kept.corners[3 * triangles + 2] = k;
+    kept.areas[triangles] = areaM2;
+    triangles += 1;
     sum.areaM2 += areaM2;
-    if (!read[i] && !read[j] && !read[k]) sum.unreadAreaM2 += areaM2;
+    if (!reading && [i, j, k].every((corner) => shore[corner]?.reading === null)) sum.unreadAreaM2 += areaM2;
   }
-  return { triangles, ...sum };
+  return { triangles, ...kept, leftOut: corners.length / 3 - triangles, ...sum };
 }
 
 /**
@@ -56,13 +61,14 @@ export function coverOf(outline: readonly Point[], { shore, inside, corners }: M
  * of its three corners (a truncated prism, exact).
  * @param layers at each point of the mesh, the shore first
  */
-export function volumesOf({ triangles, leftOut, areaM2, unreadAreaM2 }: Cover, layers: readonly Layer[]): Triangulated {
+export function volumesOf({ triangles, corners, areas, leftOut, areaM2, unreadAreaM2 }: Cover, { thicknessM, depthM }: Layers): Triangulated {
   let sedimentM3 = 0;
   let toBottomM3 = 0;
-  for (const { corners, areaM2: area } of triangles) {
-    const [p, q, r] = [layers[corners[0]] as Layer, layers[corners[1]] as Layer, layers[corners[2]] as Layer];
-    sedimentM3 += (area * (p.thicknessM + q.thicknessM + r.thicknessM)) / 3;
-    toBottomM3 += (area * (p.depthM + q.depthM + r.depthM)) / 3;
+  for (let t = 0; t < triangles; t += 1) {
+    const [i, j, k] = [corners[3 * t] as number, corners[3 * t + 1] as number, corners[3 * t + 2] as number];
+    const area = areas[t] as number;
+    sedimentM3 += (area * ((thicknessM[i] as number) + (thicknessM[j] as number) + (thicknessM[k] as number))) / 3;
+    toBottomM3 += (area * ((depthM[i] as number) + (depthM[j] as number) + (depthM[k] as number))) / 3;
   }
-  return { triangles: triangles.length, leftOut, areaM2, unreadAreaM2, sedimentM3, toBottomM3 };
+  return { triangles, leftOut, areaM2, unreadAreaM2, sedimentM3, toBottomM3 };
 }
