@@ -17,6 +17,7 @@ const SURVEY = {
 
 interface Labor {
   costCode: string;
+  description: string;
   quantity: string | null;
   hours: string | null;
   working: object | null;
@@ -117,6 +118,19 @@ describe('a proposal as the draft of a quote', () => {
     expect(items[0]?.warnings.join()).toContain('needs probe readings');
     expect(draft.labor.map(({ costCode }) => costCode)).toEqual(['edge', 'reclaim']);
     await quote(draft);
+  });
+
+  it('takes amounts of one unit together, leaves out none at all, and does not plan for more pieces than a line holds', async () => {
+    const material = async (reclaimedMaterials: object[]): Promise<Proposal['items'][number] | undefined> => {
+      const mixed = await make(company.owner, '/v1/surveys', { featureId, ...SURVEY, reclaimedMaterials });
+      return (await propose({ scope: ['plants'] }, mixed)).items[0];
+    };
+    const told = await material([{ kind: 'plants', quantity: q(0.1, 'ft3') }, { kind: 'plants', quantity: q(2, 'each') }, { kind: 'plants', quantity: q(0.2, 'ft3') }]);
+    expect(told?.labor.map(({ description }) => description)).toEqual(['Rule for planting', 'Divide and repot the reclaimed plants: 0.3 ft3 + 2 each']);
+    expect((await material([{ kind: 'plants', quantity: q(0, 'each') }]))?.labor).toHaveLength(1);
+    const many = await material(Array.from({ length: 50 }, () => ({ kind: 'plants', quantity: q(100_000, 'each') })));
+    expect(many?.labor[1]).toMatchObject({ costCode: 'reclaim', hours: null });
+    expect(many?.warnings.join()).toContain('5000000 pieces are more than a line of a quote takes');
   });
 
   it.each([
