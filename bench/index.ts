@@ -10,6 +10,7 @@ const PARTS: Record<string, () => Promise<Measurement[]>> = {
   },
   sediment: async () => [(await import('./sediment.js')).benchByPlace()],
   hydraulics: async () => [(await import('./hydraulics.js')).benchPumpRanking()],
+  calculations: async () => (await import('./calculations/index.js')).benchCalculations(),
   pdf: async () => [await (await import('./pdf.js')).benchPdf()],
   lists: async () => (await import('./lists/index.js')).benchLists(),
 };

@@ -1,7 +1,10 @@
 import { DomainError } from '../errors.js';
-import { timesRatio, type Ratio } from './exact-ratio.js';
+import { quotientOf, timesRatio, type Ratio } from './exact-ratio.js';
 import { kindOf, requireKind, type Quantity } from './quantity.js';
 import { unitRow, type Unit } from './unit-table.js';
+
+/** One unit in another; as many as there are pairs of units of a kind. */
+const KNOWN = new Map<string, Ratio>();
 
 /**
  * A value in another unit of the same kind, correct to the last bit a number holds: the decimal the number stands for
@@ -12,8 +15,10 @@ export function convert(value: number, from: Unit, to: Unit): number {
   requireKind(to, kindOf(from));
   if (!Number.isFinite(value)) throw DomainError.at('', 'The value must be a finite number.');
   if (from === to) return value;
-  const [source, target] = [unitRow(from).si, unitRow(to).si];
-  return timesRatio(value, { numerator: source.numerator * target.denominator, denominator: source.denominator * target.numerator });
+  const pair = `${from} in ${to}`;
+  const ratio = KNOWN.get(pair) ?? quotientOf(unitRow(from).si, unitRow(to).si);
+  KNOWN.set(pair, ratio);
+  return timesRatio(value, ratio);
 }
 
 /** The value in m, m2, m3, m3/s, kg, h or each. */
@@ -27,9 +32,5 @@ export function toSi(quantity: Quantity): number {
 export function fromSi(value: number, unit: Unit): number {
   kindOf(unit);
   if (!Number.isFinite(value)) throw DomainError.at('', 'The value must be a finite number.');
-  return timesRatio(value, inverse(unitRow(unit).si));
-}
-
-function inverse({ numerator, denominator }: Ratio): Ratio {
-  return { numerator: denominator, denominator: numerator };
+  return timesRatio(value, unitRow(unit).perSi);
 }

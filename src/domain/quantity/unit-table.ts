@@ -6,9 +6,11 @@ interface UnitRow {
   readonly kind: QuantityKind;
   /** SI value of one unit. A fraction, since 1 gph in m3/s has no finite decimal. */
   readonly si: Ratio;
+  /** Units in one of SI. */
+  readonly perSi: Ratio;
 }
 
-const row = (kind: QuantityKind, times: string, by = '1'): UnitRow => ({ kind, si: ratioOf(times, by) });
+const row = (kind: QuantityKind, times: string, by = '1'): UnitRow => ({ kind, si: ratioOf(times, by), perSi: ratioOf(by, times) });
 
 /**
  * Every unit the service speaks, with its exact factor to m, m2, m3, m3/s, kg, h or each.

@@ -25,8 +25,13 @@ export function pumpCurve(points: readonly CurvePoint[]): PumpCurve {
   const slopes = monotoneSlopes(flows, heads);
   const at = (list: readonly number[], i: number): number => list[i] as number;
   const headAt = (flow: number): number => {
-    let left = 0;
-    while (left < flows.length - 2 && flow > at(flows, left + 1)) left += 1;
+    // The piece that the flow lies in, by halving: an operating point asks for 60 flows.
+    let [left, right] = [0, flows.length - 1];
+    while (right - left > 1) {
+      const middle = (left + right) >>> 1;
+      if (flow > at(flows, middle)) left = middle;
+      else right = middle;
+    }
     const width = at(flows, left + 1) - at(flows, left);
     const t = (flow - at(flows, left)) / width;
     const [t2, t3] = [t * t, t * t * t];
