@@ -76,7 +76,7 @@ describe('the parts of a proposal', () => {
     const curve = (top: number): object[] => [0, 20, 30, 40, 50, 60, 70, 80].map((flow) => ({ flow: q(flow, 'gpm'), head: q(Math.max(top - 0.0035 * flow * flow, 0), 'ft') }));
     await part('PUMP', 'each', '400.00', { kind: 'pump', curve: curve(25), powerWatts: 400 });
     await part('PUMP-STRONG', 'each', '600.00', { kind: 'pump', curve: curve(34), powerWatts: 700 });
-    await part('SKIM', 'each', '300.00', { kind: 'skimmer', flowMinimum: q(20, 'gpm'), flowMaximum: q(50, 'gpm'), headLoss: q(0.5, 'ft'), headLossFlow: q(40, 'gpm') });
+    await part('SKIM', 'each', '300.00', { kind: 'skimmer', flowMinimum: q(20, 'gpm'), flowMaximum: q(60, 'gpm'), headLoss: q(0.5, 'ft'), headLossFlow: q(40, 'gpm') });
     await part('SKIM-OTHER', 'each', '900.00', { kind: 'skimmer', flowMaximum: q(90, 'gpm') });
     await part('FILTER', 'each', '200.00', { kind: 'filter', flowMaximum: q(30, 'gpm'), headLoss: q(1, 'ft'), headLossFlow: q(20, 'gpm'), surfaceArea: q(50, 'ft2') });
     const size = inch(2.067);
@@ -151,7 +151,7 @@ describe('the parts of a proposal', () => {
     const alone = await need(['circulation'], 'pump');
     expect(given(alone) / meets(() => 0)).toBeCloseTo(1, 2);
     const pump = await need(['skimmer', 'circulation', 'filter'], 'pump');
-    expect(pump.suggested?.why).toContain('against the losses of pipes, SKIM, FILTER');
+    expect(pump.suggested?.why).toContain('against the losses of pipes, SKIM, 2 × FILTER,');
     expect(given(pump) / meets(both)).toBeCloseTo(1, 2);
     expect(given(pump)).toBeLessThan(given(alone));
     const named = await need(['circulation'], 'pump', { skimmerPartId: ids['SKIM'], filterPartId: (ids['FILTER'] ?? '').toUpperCase() });
@@ -161,11 +161,28 @@ describe('the parts of a proposal', () => {
     expect(reasons(onSite)['PUMP']).toMatch(/It gives [\d.]+ gpm of the 43.9 gpm wanted/);
   });
 
-  it('warn of losses that are not known, and of vessels that get more than they take', async () => {
-    const [, circulation] = await propose(['skimmer', 'circulation'], { skimmerPartId: ids['SKIM-OTHER'] });
+  it('choose the filter once more when the pump gives more than was wanted', async () => {
+    // A turnover in 3 h takes 29.2 gpm, for which one filter would do; the pump gives over 50.
+    const alone = await need(['filter'], 'filter', { turnoverHours: 3 });
+    expect([fits(alone), alone.suggested?.why]).toEqual([['1 FILTER'], 'Each takes up to 30.0 gpm; the loop is to give 29.2 gpm.']);
+    const filter = await need(['circulation', 'filter'], 'filter', { turnoverHours: 3 });
+    expect([fits(filter), filter.suggested?.why]).toEqual([['2 FILTER'], expect.stringMatching(/the suggested pump gives 5\d\.\d gpm/)]);
+    expect((await need(['filter'], 'filter', { loopFlow: q(70, 'gpm') })).suggested?.quantity).toBe('3');
+  });
+
+  it('warn of losses that are not known, and of a skimmer that gets more than it takes', async () => {
+    const [circulation] = await propose(['circulation'], { skimmerPartId: ids['SKIM-OTHER'] });
     expect(circulation?.warnings.join()).toContain('The head loss of SKIM-OTHER is not in the catalog');
-    const [, beside] = await propose(['skimmer', 'circulation']);
-    expect(beside?.warnings.join()).toMatch(/each SKIM gets 5\d\.\d gpm, and takes up to 50.0 gpm/);
+    // One takes 43.9 gpm and not the 52 that the pump gives, and two of them would get too little.
+    const other = await makeTestCompany(test);
+    const pumpAnd = { kind: 'skimmer', flowMinimum: q(30, 'gpm'), flowMaximum: q(45, 'gpm'), headLoss: q(0.1, 'ft'), headLossFlow: q(40, 'gpm') };
+    const pump = (await company.owner.get(`/v1/parts/${ids['PUMP']}`)).body.attributes as object;
+    for (const attributes of [pumpAnd, pump]) expect((await other.owner.post('/v1/parts', { sku: uuidv7(), name: 'Narrow', unit: 'each', unitCost: usd('9.00'), markupPercent: '0', attributes })).status).toBe(201);
+    const theirs = await other.owner.post('/v1/surveys', { featureId: (await makeTestPond(other)).featureId, ...POND, pipeRun: RUN });
+    const answer = await other.owner.post(`/v1/surveys/${theirs.body.id}/proposal`, { scope: ['skimmer', 'circulation'] });
+    const [skimmer, loop] = answer.body.items as Item[];
+    expect(skimmer?.parts[0]?.suggested?.quantity).toBe('1');
+    expect(loop?.warnings.join()).toMatch(/each Narrow gets 5\d\.\d gpm, and takes up to 45.0 gpm/);
   });
 
   it('name a skimmer and a filter of the own catalog only', async () => {

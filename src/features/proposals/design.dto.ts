@@ -32,7 +32,7 @@ export class DesignBody {
   @ListField(() => VesselOnSiteBody, { description: 'Vessels on the site that stay in the loop.', most: 20, optional: true })
   vessels?: VesselOnSiteBody[] | null;
 
-  @QuantityField({ description: 'What the loop gives today, for a waterfall whose pump stays. Without it the waterfall goes by the suggested pump.', kind: 'flow', minSi: 1e-6, maxSi: 10, optional: true })
+  @QuantityField({ description: 'What the loop gives today, for a skimmer, filter or waterfall whose pump stays. With circulation in the scope they go by the suggested pump instead.', kind: 'flow', minSi: 1e-6, maxSi: 10, optional: true })
   loopFlow?: Quantity | null;
 
   @ChoiceField({ description: 'How the waterfall is to look; a sheet unless told. 50, 100, 150 and 200 gal an hour for each inch of lip (common practice).', of: LOOK_NAMES, optional: true, default: 'sheet' })

@@ -1,3 +1,4 @@
+import { fromSi } from '../../../domain/quantity/index.js';
 import { stoneEdge, USUAL_EDGE } from '../../../domain/trade/stone/index.js';
 import type { PartEntity } from '../../catalog/index.js';
 import { type Choice, choose, inPartUnit } from '../choice.js';
@@ -17,6 +18,7 @@ export function chooseEdgeStone(parts: readonly PartEntity[], wanted: EdgeWanted
     const quantity = inPartUnit(edge.toBuyKg, 'mass', part);
     if (quantity === null) return { reason: `It is sold by ${part.unit}, not by weight.` };
     if (quantity.isZero()) return { reason: 'Nothing is to be bought: the reclaimed stone is enough.' };
-    return { quantity, why: `${Math.round(edge.massKg)} kg for the edge${wanted.reclaimedKg > 0 ? `, less ${Math.round(Math.min(edge.massKg, wanted.reclaimedKg))} kg of reclaimed stone` : ''}.` };
+    const shown = (kg: number): string => `${fromSi(kg, part.unit).toFixed(2)} ${part.unit}`;
+    return { quantity, why: `${shown(edge.massKg)} for the edge${wanted.reclaimedKg > 0 ? `, less ${shown(Math.min(edge.massKg, wanted.reclaimedKg))} of reclaimed stone` : ''}.` };
   });
 }

@@ -4,15 +4,15 @@ import { shownFlow, type VesselLoss } from '../../../domain/trade/hydraulics/ind
 import type { PartEntity } from '../../catalog/index.js';
 import { type Choice, choose, type Line } from '../choice.js';
 
-/** Skimmers, or filters, whose flow limits take the flow of the loop. @param flowM3PerS that turns the water over as wanted */
-export function chooseByFlow(parts: readonly PartEntity[], flowM3PerS: number): Choice {
+/** Skimmers, or filters, whose flow limits take a flow. @param from what gives the flow, as a sentence says it */
+export function chooseByFlow(parts: readonly PartEntity[], flowM3PerS: number, from: string): Choice {
   return choose(parts, (part) => {
     const { least, most } = flowLimits(part);
     if (most === null) return { reason: 'Its flow limits are not in the catalog.' };
     const count = sharing(part, flowM3PerS);
     const each = flowM3PerS / count;
     if (least !== null && each < least) return { reason: `It needs at least ${shownFlow(least)}; each would get ${shownFlow(each)}.` };
-    return { quantity: new Decimal(count), why: `Each takes up to ${shownFlow(most)}; the loop gives ${shownFlow(flowM3PerS)}.` };
+    return { quantity: new Decimal(count), why: `Each takes up to ${shownFlow(most)}; ${from} ${shownFlow(flowM3PerS)}.` };
   });
 }
 
@@ -32,5 +32,5 @@ export function sharing(part: PartEntity, flowM3PerS: number): number {
 export function vesselLoss({ part, quantity }: Line): VesselLoss | null {
   const { attributes } = part;
   if ((attributes?.kind !== 'skimmer' && attributes?.kind !== 'filter') || !attributes.headLoss || !attributes.headLossFlow) return null;
-  return { name: part.name, flowM3PerS: toSi(attributes.headLossFlow) * quantity.toNumber(), headM: toSi(attributes.headLoss) };
+  return { name: quantity.eq(1) ? part.name : `${quantity.toFixed()} × ${part.name}`, flowM3PerS: toSi(attributes.headLossFlow) * quantity.toNumber(), headM: toSi(attributes.headLoss) };
 }

@@ -5,7 +5,9 @@ import { type CatalogRoll, type Sheet, sheetGoods, stripLine } from './rolls.js'
 import { feet, inches, squareFeet } from './shown.js';
 
 /** Pairs go with the square of the rolls; the cheapest alone are those that a mix is worth while with. */
-const MOST_MIXED = 16;
+const MOST_MIXED = 8;
+/** Nobody mixes rolls over so many strips, and trying every number of them would take seconds. */
+const MOST_STRIPS_MIXED = 200;
 const SEAMS_LEAK = 'Every seam is a place to leak: one sheet, or a liner joined in a workshop, may be worth its price. Make seams by the rules of the maker.';
 const MADE_TO_SIZE = 'it is sold by area and the catalog has no roll width, so it is taken as one sheet made to size; seams and waste are not counted';
 
@@ -29,7 +31,8 @@ export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet, lapM: n
   };
   const alone = rolls.map((one) => ({ one, fitting: cutPlans(sheet, [one.roll], lapM, 0).map((plan) => laid(plan, [one])).sort(cheaperFirst)[0] as Fitting }));
   alone.sort((a, b) => cheaperFirst(a.fitting, b.fitting));
-  const few = alone.slice(0, MOST_MIXED);
+  const narrowestM = Math.min(...alone.map(({ one }) => one.roll.widthM));
+  const few = Math.max(sheet.lengthM, sheet.widthM) > MOST_STRIPS_MIXED * narrowestM ? [] : alone.slice(0, MOST_MIXED);
   const pair = ({ strips }: CutPlan): number => (strips[0]?.roll ?? 0) * MOST_MIXED + (strips[1]?.roll ?? 0);
   const mixes = cutPlans(sheet, few.map(({ one }) => one.roll), lapM, 0).filter(({ strips }) => strips.length > 1);
   const bestMixes = mixes.filter((plan, i) => mixes.findIndex((other) => pair(other) === pair(plan)) === i).flatMap((plan): Fitting[] => {

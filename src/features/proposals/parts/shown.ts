@@ -1,33 +1,29 @@
-import { convert, type Quantity } from '../../../domain/quantity/index.js';
+/** Sentences round to a few digits, and there may be thousands of parts: no exact conversion is needed. */
+const [FOOT_M, INCH_M, POUND_KG, GALLON_M3] = [0.3048, 0.0254, 0.45359237, 0.003785411784];
 
 /** For sentences: a length in m as "31.0 ft". */
 export function feet(metres: number): string {
-  return `${convert(metres, 'm', 'ft').toFixed(1)} ft`;
+  return `${(metres / FOOT_M).toFixed(1)} ft`;
 }
 
-/** For sentences: a length in m as "2.07 in". */
+/** For sentences: a length in m as "2.067 in". */
 export function inches(metres: number): string {
-  return `${trimmed(convert(metres, 'm', 'in').toFixed(3))} in`;
+  return `${trimmed((metres / INCH_M).toFixed(3))} in`;
 }
 
 /** For sentences: an area in m2 as "713.0 ft2". */
 export function squareFeet(m2: number): string {
-  return `${convert(m2, 'm2', 'ft2').toFixed(1)} ft2`;
+  return `${(m2 / FOOT_M ** 2).toFixed(1)} ft2`;
 }
 
 /** For sentences: a mass in kg as "12.5 lb". */
 export function pounds(kg: number): string {
-  return `${convert(kg, 'kg', 'lb').toFixed(1)} lb`;
+  return `${(kg / POUND_KG).toFixed(1)} lb`;
 }
 
 /** For sentences: a volume in m3 as "5264 gal". */
 export function gallons(m3: number): string {
-  return `${convert(m3, 'm3', 'gal').toFixed(0)} gal`;
-}
-
-/** For sentences: a quantity as it was entered. */
-export function asEntered({ value, unit }: Quantity): string {
-  return `${value} ${unit}`;
+  return `${(m3 / GALLON_M3).toFixed(0)} gal`;
 }
 
 function trimmed(digits: string): string {
