@@ -1,6 +1,7 @@
 /**
  * V: laboratory technical note, 7.0 mg of thiosulfate pentahydrate for each mg of chlorine; Disinfection of Pipelines and
- * Storage Facilities field guide, Table 7-2, for bisulfite and ascorbic acid. D: the other ratios, from molar masses.
+ * Storage Facilities field guide, Table 7-2, for bisulfite and ascorbic acid; EPA maximum residual disinfectant level, as
+ * the Oregon Health Authority states it. D: the other ratios, from molar masses.
  */
 import { convert } from '../../src/domain/quantity/index.js';
 import { dechlorination, dechlorinationRatio, type Dechlorinator, type ThiosulfateReaction } from '../../src/domain/trade/chemistry/index.js';
@@ -18,6 +19,16 @@ const ROWS: [Dechlorinator, ThiosulfateReaction, number, number][] = [
 
 it.each(ROWS)('%s (to %s) takes %d mg for each mg of chlorine', (form, reaction, ratio, tolerance) => {
   expect(Math.abs(dechlorinationRatio(form, reaction) - ratio)).toBeLessThanOrEqual(tolerance);
+});
+
+it('V: the field guide\'s 1.9 mg of thiosulfate lies between the reactions to sulfate and to sulfate and sulfur', () => {
+  expect(dechlorinationRatio('thiosulfate-anhydrous', 'sulfate')).toBeLessThan(1.9);
+  expect(dechlorinationRatio('thiosulfate-anhydrous', 'sulfate-and-sulfur')).toBeGreaterThan(1.9);
+});
+
+it('V: says that more than the 4 mg/L of the EPA\'s maximum residual disinfectant level is to be measured again', () => {
+  expect(dose(4.1).warnings.join()).toContain('measure again');
+  expect(dose(4).warnings.join()).not.toContain('measure again');
 });
 
 const dose = (chlorineMgPerL: number, chloramine = false, activePercent = 100) =>

@@ -11,6 +11,10 @@ it.each([[7, 20, 0.0039], [8, 10, 0.0182], [8, 20, 0.0381], [8, 24, 0.0502], [8.
   expect(Math.abs(of(1, pH, celsius).share - share)).toBeLessThanOrEqual(0.0001);
 });
 
+it.each([[6, 0.0013], [8, 0.0016], [10, 0.0018], [12, 0.0022], [14, 0.0025], [16, 0.0029], [18, 0.0034], [20, 0.0039], [22, 0.0046], [24, 0.0052], [26, 0.006], [28, 0.0069], [30, 0.008]])('V: at pH 7 and %d degC the table has %d', (celsius, share) => {
+  expect(Math.abs(of(1, 7, celsius).share - share)).toBeLessThanOrEqual(0.0001);
+});
+
 it.each([[7, 20, 0.00394], [8, 10, 0.01822], [8, 20, 0.03807], [8, 24, 0.05017], [8.4, 20, 0.09043]])('D: at pH %d and %d degC the formula gives %d', (pH, celsius, share) => {
   expect(Math.abs(of(1, pH, celsius).share - share)).toBeLessThanOrEqual(0.000005);
 });
@@ -35,7 +39,7 @@ it('D: counts ammonia by the molecule as 1.2159 times nitrogen', () => {
   expect(unionizedAmmonia(1.2159, 'ammonia', 8, 20).unionizedMgPerL / of(1, 8, 20).unionizedMgPerL).toBeCloseTo(1, 4);
 });
 
-it.each([[0.5, 'low'], [1, 'raised'], [3, 'harmful'], [60, 'deadly']])('M: takes %d mg/L in total at pH 8 and 20 degC as %s', (total, level) => {
+it.each([[0.5, 'low'], [1, 'raised'], [3, 'harmful'], [60, 'deadly']])('V from 0.05 mg/L un-ionized, C below: takes %d mg/L in total at pH 8 and 20 degC as %s', (total, level) => {
   expect(of(total, 8, 20).level).toBe(level);
 });
 

@@ -18,6 +18,11 @@ it.each([80, 85, 90, 95])('V: at %d degF it takes the 7 to 10 days of the CDC', 
   expect(days(fahrenheit)).toBeLessThanOrEqual(10 + 1e-9);
 });
 
+it.each([70, 75, 80, 90])('V: at %d degF it takes the 5 to 14 days of a county public-works page', (fahrenheit) => {
+  expect(days(fahrenheit)).toBeGreaterThanOrEqual(5);
+  expect(days(fahrenheit)).toBeLessThanOrEqual(14);
+});
+
 it.each([15, 20, 25, 30])('V: at %d degC it is within a quarter of the thermal sum of Culex pipiens', (degrees) => {
   expect(Math.abs((mosquitoDevelopmentDays(degrees) ?? 0) / (199.5 / (degrees - 5.5)) - 1)).toBeLessThan(0.25);
 });

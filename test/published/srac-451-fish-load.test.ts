@@ -1,4 +1,4 @@
-/** SRAC 451 (1998): about 100 gal of water for each lb of fish, pond culture at 5,000 lb on an acre (V). Feed limit: M. */
+/** SRAC 451 (1998): about 100 gal of water for each lb of fish, pond culture at 5,000 lb on an acre (V). Feed: a feeding-rate study of channel catfish (V). */
 import { convert } from '../../src/domain/quantity/index.js';
 import { fishLoad, type FishLoadInput } from '../../src/domain/trade/life/index.js';
 
@@ -23,10 +23,15 @@ it('V: an acre carries 5,000 lb', () => {
   expect(most('surface', { ...base, surfaceM2: convert(ACRE_FT2, 'ft2', 'm2') })).toBeCloseTo(5000, 6);
 });
 
-it('M: an acre without aeration takes 30 lb of feed in a day, which 3,000 lb of fish eat at 1 percent', () => {
+it('V: an acre without aeration takes 30 lb of feed in a day, which 3,000 lb of fish eat at 1 percent', () => {
   expect(most('feed', { ...base, surfaceM2: convert(ACRE_FT2, 'ft2', 'm2') })).toBeCloseTo(3000, 6);
 });
 
 it('D: 9.74 m2 of media carry 20 lb, the filter\'s worked case', () => {
   expect(most('filter', base)).toBeCloseTo(20, 1);
+});
+
+it('V: that is the 34 kg on a hectare at which oxygen never ran short, and well below the 56 at which fish suffocated', () => {
+  const feedKgPerHectare = convert(most('feed', { ...base, surfaceM2: 10_000 }), 'lb', 'kg') * 0.01;
+  expect(Math.abs(feedKgPerHectare / 34 - 1)).toBeLessThan(0.02);
 });

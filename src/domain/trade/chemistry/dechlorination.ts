@@ -67,6 +67,6 @@ function warningsOf({ chloramine, form, reaction, chlorineMgPerL }: Dechlorinati
     ...(chloramine ? [`Chloramine leaves ${ammoniaLeftMgPerL.toFixed(2)} mg/L of ammonia nitrogen in the added water: test for ammonia, and see that the filter or a binder takes it.`] : []),
     ...(isThiosulfate(form) ? ['Thiosulfate takes some oxygen from the water: aerate while filling.'] : []),
     ...(isThiosulfate(form) && reaction !== 'tetrathionate' ? ['This ratio takes thiosulfate further than the reaction that laboratories dose for; test for chlorine before fish go in.'] : []),
-    ...(chlorineMgPerL > 4 ? ['More than 4 mg/L is more than US drinking water may carry (EPA residual limit, from memory): measure again.'] : []),
+    ...(chlorineMgPerL > 4 ? ['More than 4 mg/L is more than US drinking water may carry (EPA maximum residual disinfectant level, a yearly average): measure again.'] : []),
   ];
 }

@@ -28,7 +28,7 @@ function pressureFactor(celsius: number, atmospheres: number): number {
  * @param celsius of the water, 0 to 40 °C
  * @param pressureMmHg of the air at the place (station pressure, not corrected to sea level), 400 to 820 mmHg
  * @throws DomainError at /temperature or /pressureMmHg
- * @see Benson & Krause 1984, as in Standard Methods 4500-O; the coefficients were read, the pressure term is from memory
+ * @see Benson & Krause 1984, as in Standard Methods 4500-O; the coefficients were read, the pressure term as several public programs have it
  */
 export function oxygenSaturation(celsius: number, pressureMmHg: number): OxygenSaturation {
   requireWithin('/temperature', celsius, 0, 40, 'degC');
@@ -53,10 +53,12 @@ export function oxygenSaturation(celsius: number, pressureMmHg: number): OxygenS
 
 /**
  * What a reading of oxygen means for fish.
- * @param measuredMgPerL the lowest of the day, which is at dawn
+ * @param measuredMgPerL the lowest of the day, which is at dawn; 0 to 60 mg/L
+ * @throws DomainError at /measuredMgPerL
  * @see University of Florida Extension, "Dissolved oxygen for fish production": 5 mg/L is recommended, most fish are distressed at 2 to 4, most die below 2
  */
 export function oxygenCautions(measuredMgPerL: number, saturationMgPerL: number): string[] {
+  requireWithin('/measuredMgPerL', measuredMgPerL, 0, 60, 'mg/L');
   const cautions: string[] = [];
   if (measuredMgPerL < 2) cautions.push('Below 2 mg/L most fish die: aerate at once.');
   else if (measuredMgPerL <= 4) cautions.push('At 2 to 4 mg/L most fish are distressed: aerate, and stop feeding.');

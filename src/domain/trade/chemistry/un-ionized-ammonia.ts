@@ -5,7 +5,7 @@ import { requireWithin } from '../input-checks.js';
 
 /**
  * Un-ionized ammonia in mg/L as nitrogen: below 0.02 is the usual aim (common practice); above 0.05 is harmful
- * (University of Florida Extension FA-16, read); at 2 fish die (the same, from memory).
+ * and toward 2 fish begin to die (University of Florida Extension FA-16, both read as reproduced).
  */
 export const AMMONIA_LIMITS_MG_PER_L = { aim: 0.02, harmful: 0.05, deadly: 2 } as const;
 

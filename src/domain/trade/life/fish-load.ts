@@ -14,7 +14,11 @@ const GALLON_M3 = 0.003785411784;
 /** 100 US gal of water for each lb of fish, at 5,000 lb on an acre. @see SRAC 451 (1998) */
 const FISH_KG_PER_M3 = POUND_KG / (100 * GALLON_M3);
 const FISH_KG_PER_M2 = (5000 * POUND_KG) / ACRE_M2;
-/** 30 lb of feed on an acre in a day is what a pond takes without aeration: 30 to 35 in extension statements, from memory. */
+/**
+ * 30 lb of feed on an acre in a day is what a pond takes without aeration: at 34 kg on a hectare oxygen never ran short
+ * and 99 % of the fish lived, at 56 some suffocated.
+ * @see Effects of Feeding Rate on Water Quality, Production of Channel Catfish, and Economic Returns (abstract, read)
+ */
 const FEED_KG_PER_M2_DAY = (30 * POUND_KG) / ACRE_M2;
 
 export interface FishLoadInput {
@@ -49,7 +53,7 @@ export interface FishLoad {
  * The fish there are against what volume, surface, feed and filter carry. Weight, not length: the mass of a fish grows
  * with the cube of its length, so "inches of fish" says nothing.
  * @throws DomainError at /fish, /volume, /surface, /feedPercentPerDay, /proteinPercent, /mediaArea or /nitrificationGPerM2Day
- * @see SRAC 451 (1998) for volume and surface; extension statements (from memory) for feed; the filter by its own rate
+ * @see SRAC 451 (1998) for volume and surface; a feeding-rate study of channel catfish for feed; the filter by its own rate
  */
 export function fishLoad(input: FishLoadInput): FishLoad {
   check(input);
@@ -60,7 +64,7 @@ export function fishLoad(input: FishLoadInput): FishLoad {
   ];
   if (!aerated) {
     const most = (surfaceM2 * FEED_KG_PER_M2_DAY * 100) / feedPercentPerDay;
-    rows.push(['feed', most, `${plain(surfaceM2)} × ${plain(FEED_KG_PER_M2_DAY)} × 100 / ${plain(feedPercentPerDay)}`, '30 lb of feed on an acre in a day without aeration (extension statements, from memory)']);
+    rows.push(['feed', most, `${plain(surfaceM2)} × ${plain(FEED_KG_PER_M2_DAY)} × 100 / ${plain(feedPercentPerDay)}`, '30 lb of feed on an acre in a day without aeration (feeding-rate study of channel catfish)']);
   }
   if (mediaAreaM2 !== null) {
     const gramsPerKg = ((feedPercentPerDay / 100) * 1000 * input.proteinPercent * NITROGEN_PER_PROTEIN) / 100;

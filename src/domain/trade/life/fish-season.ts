@@ -23,8 +23,12 @@ export interface FishSeason {
   readonly warnings: string[];
 }
 
-/** What the water means for the species at one temperature. */
+/**
+ * What the water means for the species at one temperature, −5 to 60 °C.
+ * @throws DomainError at /temperature
+ */
 export function stateAt(species: Species, celsius: number): FishState {
+  requireWithin('/temperature', celsius, -5, 60, 'degC');
   const range = SPECIES_RANGES[species];
   if (range.diesAtCold !== null && celsius <= range.diesAtCold) return 'deadly-cold';
   if (celsius >= range.diesAtHeat) return 'deadly-heat';

@@ -1,3 +1,5 @@
+import { requireWithin } from '../input-checks.js';
+
 /**
  * Culex tarsalis takes 14 days from egg to adult at 70 °F and 10 at 80 °F.
  * @see North Dakota Department of Health, both read
@@ -15,10 +17,12 @@ export const DEVELOPMENT_BOUNDS_C = { least: 9.8, most: 34.2 } as const;
 /**
  * Days from egg to adult of a common pond mosquito. Between the published points a straight line, beyond them the
  * thermal sum through both.
- * @param celsius of the water
+ * @param celsius of the water, −5 to 60 °C
  * @returns null where development stops, below 9.8 °C
+ * @throws DomainError at /temperature
  */
 export function mosquitoDevelopmentDays(celsius: number): number | null {
+  requireWithin('/temperature', celsius, -5, 60, 'degC');
   if (celsius < DEVELOPMENT_BOUNDS_C.least) return null;
   const fahrenheit = celsius * 1.8 + 32;
   if (fahrenheit >= COOL.fahrenheit && fahrenheit <= WARM.fahrenheit) {

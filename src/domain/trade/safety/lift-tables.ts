@@ -7,7 +7,10 @@ export const COUPLINGS: readonly Coupling[] = ['good', 'fair', 'poor'];
 /** Hands below this height take the lower column; in. */
 const LOW_HANDS_IN = 30;
 
-/** Lifts a minute, then for each duration the multiplier with the hands below and from 30 in. From memory of Table 5. */
+/**
+ * Lifts a minute, then for each duration the multiplier with the hands below and from 30 in: Table 5, read in a public
+ * transcription of both columns, another of the upper one, and a worksheet that has the first rows; all agree.
+ */
 const FREQUENCY: readonly (readonly [number, ...(readonly [number, number])[]])[] = [
   [0.2, [1, 1], [0.95, 0.95], [0.85, 0.85]],
   [0.5, [0.97, 0.97], [0.92, 0.92], [0.81, 0.81]],
@@ -30,7 +33,7 @@ const FREQUENCY: readonly (readonly [number, ...(readonly [number, number])[]])[
 
 /**
  * The frequency multiplier; between two rows that of the faster one, which is the careful choice. 0 above 15 a minute.
- * @see NIOSH 94-110, Table 5 (from memory)
+ * @see NIOSH 94-110, Table 5 (read as transcribed)
  */
 export function frequencyMultiplier(liftsPerMinute: number, duration: LiftDuration, handsIn: number): number {
   const row = FREQUENCY.find(([rate]) => liftsPerMinute <= rate);
@@ -38,7 +41,11 @@ export function frequencyMultiplier(liftsPerMinute: number, duration: LiftDurati
   return Array.isArray(pair) ? ((handsIn < LOW_HANDS_IN ? pair[0] : pair[1]) as number) : 0;
 }
 
-/** @see NIOSH 94-110, Table 7 (from memory) */
+/**
+ * A fair hold costs 5 % with the hands low. One public transcription has its two columns the wrong way round; a
+ * university lecture and the manual's own example have them so.
+ * @see NIOSH 94-110, Table 7 (read as transcribed)
+ */
 export function couplingMultiplier(coupling: Coupling, handsIn: number): number {
   if (coupling === 'poor') return 0.9;
   return coupling === 'fair' && handsIn < LOW_HANDS_IN ? 0.95 : 1;

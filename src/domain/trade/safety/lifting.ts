@@ -1,6 +1,7 @@
 import { plain } from '../../decimal.js';
-import { DomainError } from '../../errors.js';
+import { within } from '../../errors.js';
 import type { Working, WorkingStep } from '../../working.js';
+import { requirePositive, requireWithin } from '../input-checks.js';
 import { given, step } from '../working-lines.js';
 import { deferral, type Caution } from './caution.js';
 import { couplingMultiplier, frequencyMultiplier, type Coupling, type LiftDuration } from './lift-tables.js';
@@ -45,14 +46,19 @@ export interface LiftCheck {
  * RWL = LC · HM · VM · DM · AM · FM · CM at both ends of the lift, LC 51 lb; HM 10/H, VM 1 − 0.0075 |V − 30|,
  * DM 0.82 + 1.8/D, AM 1 − 0.0032 A, lengths in inches. The smaller of both counts. For one person, two hands, a dry level
  * floor and a steady lift of at most 8 h.
- * @throws DomainError at /load or at /start and /end when a place is below 0
- * @see NIOSH 94-110 (rev. 9/2021); its frequency and coupling tables are from memory
+ * @throws DomainError at /load, /liftsPerMinute, or at /reach, /height or /turnDegrees of /start or /end
+ * @see NIOSH 94-110 (rev. 9/2021)
  */
 export function liftCheck(input: LiftInput): LiftCheck {
-  if (!(input.loadKg > 0)) throw DomainError.at('/load', 'The load must be more than 0.');
+  requirePositive('/load', input.loadKg);
+  requireWithin('/liftsPerMinute', input.liftsPerMinute, 0, 60, 'a minute');
   for (const end of ['start', 'end'] as const) {
     const { reachM, heightM, turnDegrees } = input[end];
-    if (!(reachM >= 0 && heightM >= 0 && turnDegrees >= 0)) throw DomainError.at(`/${end}`, 'Reach, height and turn must be 0 or more.');
+    within(`/${end}`, () => {
+      requireWithin('/reach', reachM, 0, 10, 'm');
+      requireWithin('/height', heightM, 0, 10, 'm');
+      requireWithin('/turnDegrees', turnDegrees, 0, 180, 'degrees');
+    });
   }
   const travelIn = Math.abs(input.end.heightM - input.start.heightM) / M_PER_IN;
   const start = limitAt('start', input.start, travelIn, input);

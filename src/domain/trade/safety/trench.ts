@@ -1,9 +1,10 @@
+import { requirePositive, requireWithin } from '../input-checks.js';
 import type { Caution, Checked } from './caution.js';
 import { asked, compared, deferral, reaches } from './caution.js';
 
 export type Soil = 'stable-rock' | 'type-a' | 'type-b' | 'type-c' | 'unknown';
 
-/** Horizontal to vertical; unknown soil counts as the weakest. Type C was read, A and B are from memory. */
+/** Horizontal to vertical; unknown soil counts as the weakest. @see 29 CFR 1926, Subpart P, Appendix B, read as reproduced */
 const SLOPES: Readonly<Record<Soil, number>> = { 'stable-rock': 0, 'type-a': 0.75, 'type-b': 1, 'type-c': 1.5, unknown: 1.5 };
 export const SOILS = Object.keys(SLOPES) as Soil[];
 
@@ -27,9 +28,12 @@ export interface TrenchCheck extends Checked {
 
 /**
  * Cautions for a trench or excavation that people enter.
- * @see 29 CFR 1926.651 and 1926.652, Subpart P, Appendix B (slopes of types A and B from memory)
+ * @throws DomainError at /depth or /spoilDistance
+ * @see 29 CFR 1926.651 and 1926.652, Subpart P, Appendix B
  */
 export function trenchCautions({ depthM, soil, spoilDistanceM }: TrenchInput): TrenchCheck {
+  requirePositive('/depth', depthM);
+  if (spoilDistanceM !== null) requireWithin('/spoilDistance', spoilDistanceM, 0, 1000, 'm');
   const cautions: Caution[] = [];
   const add = (text: string, source: string): void => void cautions.push({ topic: 'Excavation', text, source });
   const deep = reaches(depthM, PROTECTION_M);

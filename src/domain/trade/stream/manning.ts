@@ -19,7 +19,7 @@ export interface Section {
 }
 
 /** No garden stream is deeper; beyond it a figure is a slip of the pen. */
-const MOST_DEPTH_M = 5;
+export const MOST_DEPTH_M = 5;
 /** Enough to find a depth to the last bits of a number. */
 const HALVINGS = 80;
 

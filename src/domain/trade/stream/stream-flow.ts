@@ -1,10 +1,10 @@
 import { DomainError, within } from '../../errors.js';
 import type { Working } from '../../working.js';
 import { operatingPoint, pumpCurve, shownFlow, systemCurve, type PumpingSystem } from '../hydraulics/index.js';
-import { requirePositive } from '../input-checks.js';
+import { requirePositive, requireWithin } from '../input-checks.js';
 import type { CurvePoint } from '../pump-curve/index.js';
 import { drainBack, type Basin, type DrainBack } from './drain-back.js';
-import { manningFlow, sectionAt } from './manning.js';
+import { manningFlow, MOST_DEPTH_M, sectionAt } from './manning.js';
 import { streamBed, type StreamBed, type StreamBedInput } from './stream-bed.js';
 import { streamState, type StreamState } from './stream-state.js';
 import { streamWarnings } from './stream-warnings.js';
@@ -62,5 +62,6 @@ function wantedState(bed: StreamBed, asked: NonNullable<StreamInput['wanted']>):
     return streamState(bed, asked.flowM3PerS, '/flow');
   }
   requirePositive('/depth', asked.depthM);
+  requireWithin('/depth', asked.depthM, 0, MOST_DEPTH_M, 'm');
   return streamState(bed, manningFlow(bed.channel, bed.usual, asked.depthM), '/depth');
 }

@@ -13,7 +13,7 @@ const COEFFICIENTS = [
   [1, 0.4, 3.22],
 ] as const;
 
-/** Crest over channel width, and what is added to the crest, ft (USBR fig. 7-4, from memory). */
+/** Crest over channel width, and what is added to the crest, ft (USBR fig. 7-4, from memory; a worksheet that reads the figure has 0.010 at a half). */
 const CREST_CORRECTIONS = [
   [0.2, 0.008],
   [0.4, 0.009],
@@ -42,6 +42,7 @@ export function kindsvaterCarter(head: number, crest: number, channel: number, c
     expression: `(${plain(c1)} × ${plain(head)} / ${plain(crestHeight)} + ${plain(c2)}) × (${plain(crest)} + ${plain(correction)}) × (${plain(head)} + ${HEAD_CORRECTION})^1.5`,
     warnings: [
       ...(share < 0.2 ? ['The crest is under a fifth of the channel: the coefficients are those of a fifth.'] : []),
+      ...(crest < 0.5 || crestHeight < 1 / 3 ? ['The crest is shorter than 6 in or lower than 4 in above the floor: the formula is not proven there (limits from memory).'] : []),
       ...(head > 2 * crestHeight ? ['The head is over twice the height of the crest above the floor: the formula is not proven there (limit from memory).'] : []),
     ],
   };

@@ -1,4 +1,4 @@
-import { DomainError } from '../../errors.js';
+import { requirePositive, requireWithin } from '../input-checks.js';
 
 /**
  * Coefficient C of Q = C · L · h^1.5 in ft and ft3/s: 3.33 for a sharp edge (Francis), 2.63 for a flat stone, which is
@@ -24,16 +24,19 @@ export function lookFlow(look: Look, lipWidthM: number): number {
 
 /** m3/s over a lip at a thickness of the sheet: the head over the lip, m. @throws DomainError at /lipWidth, /sheetThickness */
 export function lipFlow(lip: LipKind, lipWidthM: number, thicknessM: number): number {
-  if (!(thicknessM > 0)) throw DomainError.at('/sheetThickness', 'The sheet must be more than 0 thick.');
+  requirePositive('/sheetThickness', thicknessM);
+  requireWithin('/sheetThickness', thicknessM, 0, 10, 'm');
   return LIPS[lip] * ROOT_FOOT * requireWidth(lipWidthM) * thicknessM ** 1.5;
 }
 
-/** Thickness of the sheet, m, that a flow (m3/s) makes on a lip. @throws DomainError at /lipWidth */
+/** Thickness of the sheet, m, that a flow (m3/s) makes on a lip. @throws DomainError at /lipWidth or /flow */
 export function sheetThickness(lip: LipKind, lipWidthM: number, flow: number): number {
+  requireWithin('/flow', flow, 0, 1e4, 'm3/s');
   return (flow / (LIPS[lip] * ROOT_FOOT * requireWidth(lipWidthM))) ** (2 / 3);
 }
 
 function requireWidth(lipWidthM: number): number {
-  if (lipWidthM > 0) return lipWidthM;
-  throw DomainError.at('/lipWidth', 'The lip must be more than 0 wide.');
+  requirePositive('/lipWidth', lipWidthM);
+  requireWithin('/lipWidth', lipWidthM, 0, 1000, 'm');
+  return lipWidthM;
 }

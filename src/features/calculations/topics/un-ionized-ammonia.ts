@@ -39,7 +39,7 @@ export class UnionizedAmmoniaView extends ComputedView {
 export const UNIONIZED_AMMONIA = calculation({
   name: 'un-ionized-ammonia',
   title: 'Un-ionized ammonia from total ammonia, pH and temperature',
-  description: 'pKa = 0.09018 + 2729.92 / T. Fresh water, 0 to 30 degC, pH 6 to 10. Source: Emerson, Russo, Lund & Thurston 1975. Limits: 0.02 mg/L common practice, 0.05 University of Florida Extension FA-16, 2 the same from memory.',
+  description: 'pKa = 0.09018 + 2729.92 / T. Fresh water, 0 to 30 degC, pH 6 to 10. Source: Emerson, Russo, Lund & Thurston 1975. Limits: 0.02 mg/L common practice, 0.05 and 2 University of Florida Extension FA-16.',
   input: UnionizedAmmoniaBody,
   output: UnionizedAmmoniaView,
   run: (input: UnionizedAmmoniaBody): UnionizedAmmoniaView => {

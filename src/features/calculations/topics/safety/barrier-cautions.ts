@@ -17,7 +17,7 @@ export class BarrierBody {
 export const BARRIER_CAUTIONS = calculation({
   name: 'barrier-cautions',
   title: 'Cautions about children and open water',
-  description: 'By the greatest depth: 24 in in many places, 18 in in some (from memory). Sources: CPSC, ISPSC section 305, ordinances. It warns and never permits: ask the building official.',
+  description: 'By the greatest depth: 24 in in many places, 18 in in some. Sources: CPSC, ISPSC section 305, ordinances, Arizona Revised Statutes 36-1681. It warns and never permits: ask the building official.',
   input: BarrierBody,
   output: CautionsView,
   run: (input: BarrierBody): CautionsView => toCautionsView(barrierCautions(toSi(input.waterDepth), input.childrenMayReachIt ?? true), 'The greatest depth against the depths from which barriers are commonly required'),

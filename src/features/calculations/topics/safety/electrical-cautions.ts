@@ -23,7 +23,7 @@ export class ElectricalBody {
 export const ELECTRICAL_CAUTIONS = calculation({
   name: 'electrical-cautions',
   title: 'Receptacle and bonding reminders',
-  description: 'What to ask a licensed electrician about electricity near water: NEC Article 680 Part V and 682 in general terms, edition-dependent, distances from memory. It warns and never permits.',
+  description: 'What to ask a licensed electrician about electricity near water: NEC Article 680 Part V and 682 in general terms, edition-dependent; distances from NEC 680.22 and California\'s title 8, section 2569.5, both for pools. It warns and never permits.',
   input: ElectricalBody,
   output: CautionsView,
   run: (input: ElectricalBody): CautionsView =>

@@ -53,7 +53,7 @@ export class LiftingView extends CautionsView {
 export const LIFTING = calculation({
   name: 'lifting',
   title: 'Cautions for lifting a stone by hand',
-  description: 'The revised NIOSH lifting equation (94-110, rev. 9/2021) at both ends of the lift, for one person, two hands, dry level ground. Frequency and coupling tables from memory. It warns and never permits: the employer\'s safety program and the rules of the place decide.',
+  description: 'The revised NIOSH lifting equation (94-110, rev. 9/2021) at both ends of the lift, for one person, two hands, dry level ground. Frequency and coupling tables as transcribed publicly. It warns and never permits: the employer\'s safety program and the rules of the place decide.',
   input: LiftingBody,
   output: LiftingView,
   run: (input: LiftingBody): LiftingView => {

@@ -26,7 +26,7 @@ export class TrenchView extends CautionsView {
 export const TRENCH_CAUTIONS = calculation({
   name: 'trench-cautions',
   title: 'Cautions for a trench or excavation',
-  description: 'By depth, soil and spoil, from 29 CFR 1926.651 and 1926.652 (slopes of soil types A and B from memory). It warns and never permits: a competent person on the site and local code decide.',
+  description: 'By depth, soil and spoil, from 29 CFR 1926.651, 1926.652 and Subpart P, Appendix B. It warns and never permits: a competent person on the site and local code decide.',
   input: TrenchBody,
   output: TrenchView,
   run: (input: TrenchBody): TrenchView => {
