@@ -29,7 +29,7 @@ describe('takeoff', () => {
     expect(answer.status).toBe(200);
     const rounded = Object.fromEntries(
       Object.entries(answer.body as Record<string, { value: number; unit: string }>)
-        .filter(([name]) => !['surveyId', 'sedimentByPlace', 'warnings', 'edgeStoneWeight', 'sedimentWeight'].includes(name))
+        .filter(([name]) => !['surveyId', 'sedimentByPlace', 'warnings', 'edgeStoneWeight', 'edgeStoneNeeded', 'sedimentWeight', 'sedimentWeightDrained'].includes(name))
         .map(([name, { value, unit }]) => [name, `${value.toFixed(4)} ${unit}`]),
     );
     expect(rounded).toEqual({
@@ -43,17 +43,69 @@ describe('takeoff', () => {
       waterVolumeNow: '3572.1132 gal',
       // (24 + 2 × 2.5 + 2) × (16 + 2 × 2.5 + 2) ft
       linerSheetArea: '713.0000 ft2',
+      linerSheetLength: '31.0000 ft',
+      linerSheetWidth: '23.0000 ft',
+      underlaymentArea: '713.0000 ft2',
+      // 63.4618 ft × 1 ft × 1 ft × 0.3 / 27
+      edgeVoidVolume: '0.7051 yd3',
+      reclaimedStoneWeight: '0.0000 ton',
       sedimentVolumeDug: '10.4720 yd3',
+      // × (1 + 1 × 2.65) / (1 + 1.5 × 2.65)
+      sedimentVolumeDrained: '6.1464 yd3',
+      // 9.4 tons as dug, then 7.5 tons, in a truck of 7.
+      haulLoads: '2.0000 each',
+      haulLoadsDrained: '2.0000 each',
     });
     // 63.4618 ft × 165 lb/ft3 × 0.7, and 1.122 tons/yd3 at 150 % of water.
     expect(answer.body.edgeStoneWeight).toMatchObject({ unit: 'ton', value: expect.closeTo(3.665, 2) as number });
+    expect(answer.body.edgeStoneNeeded).toEqual({ ...answer.body.edgeStoneNeeded, unit: 'ton', value: answer.body.edgeStoneWeight.value });
     expect(answer.body.sedimentWeight).toMatchObject({ unit: 'ton', value: expect.closeTo(8.3776 * 1.122, 1) as number });
+    // 8.3776 yd3 × 27 × 62.4 × 2.65 / 4.975 lb/ft3 of dry solids, and as much water.
+    expect(answer.body.sedimentWeightDrained).toMatchObject({ unit: 'ton', value: expect.closeTo(7.518, 3) as number });
     expect(answer.body.warnings).toEqual([]);
     expect(answer.body.sedimentByPlace).toBeNull();
     const { working, value } = answer.body.sedimentVolume;
     expect(working.rule).toContain('surface area × mean thickness');
     expect(Number(working.steps.at(-1).value)).toBe(value);
     expect(working.steps.at(-1).unit).toBe('yd3');
+  });
+
+  it('shows the working of every figure, and what it assumes', async () => {
+    const { body } = await company.crew.get(`${await survey(worked)}/takeoff`);
+    for (const [name, figure] of Object.entries(body as Record<string, { value?: number; working?: { steps: { value: string; unit?: string }[] }; unit?: string }>)) {
+      if (figure?.working === undefined) continue;
+      const last = figure.working.steps.at(-1);
+      expect([name, Number(last?.value), last?.unit]).toEqual([name, figure.value, figure.unit]);
+    }
+    const sources = (name: string) => Object.fromEntries(body[name].working.inputs.map((input: { name: string; source?: string }) => [input.name, input.source]));
+    expect(sources('sedimentWeight')).toMatchObject({ 'water content': 'assumed', bulking: 'assumed' });
+    expect(sources('haulLoads')['box']).toContain('common practice');
+  });
+
+  it('counts the loads of the truck that is asked for', async () => {
+    const path = `${await survey(worked)}/takeoff`;
+    const loads = async (query: string) => {
+      const { body, headers } = await company.crew.get(`${path}?${query}`);
+      return [body.haulLoads.value, body.haulLoadsDrained.value, headers['etag']];
+    };
+    // 10.472 yd3 and 9.4 tons as dug; drained and loaded again 7.683 yd3 and 7.5 tons.
+    expect(await loads('truckVolume=12&truckPayload=10')).toEqual([1, 1, '"1-us-12-10"']);
+    expect(await loads('truckVolume=3.5&truckPayload=20')).toEqual([3, 3, '"1-us-3.5-20"']);
+    expect(await loads('units=metric&truckPayload=3')).toEqual([3, 3, '"1-metric--3"']);
+    expect((await company.crew.get(`${path}?truckVolume=0&truckPayload=big`)).body).toMatchObject({ status: 400, errors: [{ pointer: '/truckVolume' }, { pointer: '/truckPayload' }] });
+  });
+
+  it('buys less stone where some lies on the site, by weight or by the heap', async () => {
+    const reclaimedMaterials = [
+      { kind: 'stone', quantity: { value: 1, unit: 'ton' } },
+      { kind: 'stone', quantity: { value: 1, unit: 'm3' } },
+      { kind: 'stone', quantity: { value: 40, unit: 'each' } },
+      { kind: 'driftwood', quantity: { value: 2, unit: 'ton' } },
+    ];
+    const { body } = await company.crew.get(`${await survey({ ...worked, reclaimedMaterials })}/takeoff?units=metric`);
+    // 0.907 t, and a heap of 2,643 kg/m3 with 30 % gaps.
+    expect(body.reclaimedStoneWeight).toMatchObject({ unit: 't', value: expect.closeTo(0.90718474 + 1.8501, 9) as number });
+    expect(body.edgeStoneNeeded.value - body.edgeStoneWeight.value).toBeCloseTo(body.reclaimedStoneWeight.value, 9);
   });
 
   it('gives sediment and water by place too, for each edge, and says how many readings are missing', async () => {

@@ -10,6 +10,7 @@ import { SurveysService } from './surveys.service.js';
 import { TakeoffQuery, TakeoffView } from './takeoff.dto.js';
 import { takeoffMaterials } from './takeoff-materials.js';
 import { toTakeoffView } from './takeoff.mapper.js';
+import { truckOf } from './takeoff-truck.js';
 
 @Controller('v1/surveys')
 export class TakeoffController {
@@ -18,12 +19,14 @@ export class TakeoffController {
     private readonly companies: CompaniesService,
   ) {}
 
-  @ReadRoute(TakeoffView, { path: ':id/takeoff', roles: EVERYONE, summary: 'Read the takeoff of a survey', description: 'Computed from the survey as it stands: volumes are the surface area times the mean of the readings. Readings with places are interpolated beside it.' })
+  @ReadRoute(TakeoffView, { path: ':id/takeoff', roles: EVERYONE, summary: 'Read the takeoff of a survey', description: 'Computed from the survey as it stands: volumes are the surface area times the mean of the readings. Readings with places are interpolated beside it. What the survey does not say (density, draining, edge, truck) is assumed and named in the working.' })
   async read(@CurrentActor() actor: Actor, @IdParam() id: string, @Query() query: TakeoffQuery): Promise<Reply<TakeoffView>> {
     const survey = await this.surveys.find(actor, id);
     const units = query.units ?? (await this.companies.current(actor)).unitSystem;
-    // The company can change its units, so they are part of what the tag stands for.
     const takeoff = this.surveys.takeoff(survey);
-    return new Reply(toTakeoffView(id, takeoff, takeoffMaterials(survey, takeoff, units), toByPlaceView(survey, units), units), null, { etag: `"${survey.version}-${units}"` });
+    const truck = truckOf(query.truckVolume, query.truckPayload, units);
+    // The company can change its units, and the truck is asked for, so they are part of what the tag stands for.
+    const etag = [survey.version, units, query.truckVolume ?? '', query.truckPayload ?? ''].join('-');
+    return new Reply(toTakeoffView(id, takeoff, takeoffMaterials(survey, takeoff, truck, units), toByPlaceView(survey, units), units), null, { etag: `"${etag}"` });
   }
 }

@@ -1,15 +1,30 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
-import { ChoiceField } from '../../platform/http/fields/index.js';
+import { Transform } from 'class-transformer';
+import { ChoiceField, NumberField } from '../../platform/http/fields/index.js';
 import { TakeoffByPlaceView } from './sediment-by-place.dto.js';
 import { TakeoffFigure } from './takeoff-figure.js';
+import { TakeoffMaterialsView } from './takeoff-materials.dto.js';
+
+/** A number in a query string; what is none is left for the check to refuse. */
+function QueryNumber(): PropertyDecorator {
+  return Transform(({ value }: { value: unknown }) => (typeof value === 'string' && /^\d{1,6}(\.\d{1,6})?$/.test(value) ? Number(value) : value));
+}
 
 export class TakeoffQuery {
   @ChoiceField({ description: 'The units to answer in; the company\'s unless told.', of: ['us', 'metric'], optional: true })
   units?: 'us' | 'metric';
+
+  @QueryNumber()
+  @NumberField({ description: 'What the box of the truck holds, level, in yd3 or, in metric units, m3; 10 yd3 unless told (common practice).', min: 0.1, max: 100, optional: true })
+  truckVolume?: number;
+
+  @QueryNumber()
+  @NumberField({ description: 'What the truck may legally carry, in ton or, in metric units, t; 7 ton unless told (common practice).', min: 0.1, max: 100, optional: true })
+  truckPayload?: number;
 }
 
 @ApiSchema({ name: 'Takeoff', description: 'The quantities computed from a survey. Those that need rod readings are null without them.' })
-export class TakeoffView {
+export class TakeoffView extends TakeoffMaterialsView {
   @ApiProperty({ type: 'string', format: 'uuid', description: 'The survey.' })
   surveyId: string;
 
@@ -36,18 +51,6 @@ export class TakeoffView {
 
   @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The water when full, as found, above the sediment, in gal or L.' })
   waterVolumeNow: TakeoffFigure | null;
-
-  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'One sheet of liner, in ft2 or m2: straight sides to the greatest depth and 1 ft over the edge on each side (common practice).' })
-  linerSheetArea: TakeoffFigure | null;
-
-  @ApiProperty({ type: TakeoffFigure, description: 'Stone to buy for an edge 1 ft high and 1 ft thick along the perimeter, in ton or t, less the reclaimed stone that was weighed. Rock of 2,643 kg/m3 with 30 % gaps (common practice).' })
-  edgeStoneWeight: TakeoffFigure;
-
-  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The sediment once it is dug, in yd3 or m3: 25 % more than in place (10 to 40 % is published).' })
-  sedimentVolumeDug: TakeoffFigure | null;
-
-  @ApiProperty({ type: TakeoffFigure, nullable: true, description: 'The weight of the sediment as it lies, in ton or t, for a water content of 150 % of the dry solids (an assumption).' })
-  sedimentWeight: TakeoffFigure | null;
 
   @ApiProperty({ type: TakeoffByPlaceView, nullable: true, description: 'Sediment and water by where the readings were taken; null when none has a place inside a polygon or two-stake outline.' })
   sedimentByPlace: TakeoffByPlaceView | null;

@@ -2,11 +2,11 @@ import type { UnitSystem } from '../../domain/quantity/index.js';
 import { type Takeoff, takeoffDisplayUnit, type TakeoffQuantityName, takeoffValue } from '../../domain/trade/index.js';
 import type { TakeoffByPlaceView } from './sediment-by-place.dto.js';
 import type { TakeoffFigure } from './takeoff-figure.js';
-import type { TakeoffMaterials } from './takeoff-materials.js';
+import type { TakeoffMaterialsView } from './takeoff-materials.dto.js';
 import type { TakeoffView } from './takeoff.dto.js';
 
 /** The takeoff in the units that the reader is used to. */
-export function toTakeoffView(surveyId: string, takeoff: Takeoff, materials: TakeoffMaterials, byPlace: TakeoffByPlaceView | null, units: UnitSystem): TakeoffView {
+export function toTakeoffView(surveyId: string, takeoff: Takeoff, materials: TakeoffMaterialsView, byPlace: TakeoffByPlaceView | null, units: UnitSystem): TakeoffView {
   const figure = (name: TakeoffQuantityName): TakeoffFigure | null => takeoffValue(takeoff, name, takeoffDisplayUnit(name, units));
   return {
     surveyId,
