@@ -1,3 +1,4 @@
+import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
 import { LINING_NAMES, LININGS, streamFlow, type StreamBedInput, type StreamFlow, type StreamInput, type StreamState } from '../../src/domain/trade/stream/index.js';
 import { refusals } from './support.js';
@@ -122,6 +123,23 @@ test('names tranquil, wavering and rapid water, and warns of the two that splash
   expect(says({ fallM: 0.5 })).toContain('loose gravel may wash away');
   expect(says({ fallM: 0.01 })).not.toContain('wash away');
 });
+
+test('the steps give the figures again to anyone with a pocket calculator', () => {
+  const { wanted, working } = stream({ stoneSizeM: 0.02 }, { wanted: { flowM3PerS: 0.004 }, basin: { surfaceM2: 10, freeboardM: 0.1 } });
+  const value = (label: string): number => Number(working.steps.find((line) => line.label === label)?.value);
+  for (const { expression, value: shown } of working.steps.filter(({ label }) => !label.startsWith('depth') && !label.startsWith('roughness'))) {
+    expect([expression, calculated(expression)]).toEqual([expression, expect.closeTo(Number(shown), 9)]);
+  }
+  const [d, n] = [value('mean depth d as wanted'), value('roughness n as wanted')];
+  expect(n).toBeCloseTo((0.319 * Math.max(d, 0.03) ** (1 / 6)) / (2.25 + 5.23 * Math.log10(Math.max(d, 0.03) / 0.02)), 12);
+  expect(value('flow as wanted')).toBeCloseTo(wanted?.flow ?? 0, 12);
+});
+
+/** The arithmetic of a working's line. */
+function calculated(expression: string): number {
+  const script = expression.replaceAll('×', '*').replaceAll('²', '**2').replaceAll('^', '**').replace(/√\(/g, 'Math.sqrt(').replace(/√([\d.]+)/g, 'Math.sqrt($1)');
+  return Number(runInNewContext(script));
+}
 
 test('refuse with the place', () => {
   expect(refusals(() => stream({ bottomWidthM: 0 }))).toEqual(['/bottomWidth']);

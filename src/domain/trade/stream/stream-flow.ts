@@ -41,7 +41,7 @@ export function streamFlow({ bed: bedInput, wanted: asked, pump, basin }: Stream
   const bed = streamBed(bedInput);
   const wanted = asked === null ? null : wantedState(bed, asked);
   const point = pump && operatingPoint(within('/pump/curve', () => pumpCurve(pump.curve)), within('/system', () => systemCurve(pump.system)), 'hazen-williams');
-  const withPump = point?.kind === 'point' ? streamState(bed, point.flow, '/pump/curve') : null;
+  const withPump = point?.kind === 'point' ? streamState(bed, point.flow, null, '/pump/curve') : null;
   const states = [wanted, withPump].filter((state) => state !== null);
   const deepest = Math.max(0, ...states.map(({ depthM, depthMostM }) => depthMostM ?? depthM));
   const back = deepest > 0 ? drainBack(bedInput.lengthM, sectionAt(bed.channel, deepest).areaM2, basin) : null;
@@ -59,9 +59,9 @@ export function streamFlow({ bed: bedInput, wanted: asked, pump, basin }: Stream
 function wantedState(bed: StreamBed, asked: NonNullable<StreamInput['wanted']>): StreamState {
   if ('flowM3PerS' in asked) {
     requirePositive('/flow', asked.flowM3PerS);
-    return streamState(bed, asked.flowM3PerS, '/flow');
+    return streamState(bed, asked.flowM3PerS, null, '/flow');
   }
   requirePositive('/depth', asked.depthM);
   requireWithin('/depth', asked.depthM, 0, MOST_DEPTH_M, 'm');
-  return streamState(bed, manningFlow(bed.channel, bed.usual, asked.depthM), '/depth');
+  return streamState(bed, manningFlow(bed.channel, bed.usual, asked.depthM), asked.depthM, '/depth');
 }

@@ -27,10 +27,13 @@ export interface StreamState {
 const NEAR_CRITICAL = { from: 0.8, to: 1.2 } as const;
 const VISCOSITY = waterViscosity(15);
 
-/** @throws DomainError at `pointer` when the flow would stand over 5 m deep, if only with the most roughness */
-export function streamState(bed: StreamBed, flow: number, pointer: string): StreamState {
+/**
+ * @param knownDepthM where the depth was asked for and the flow follows from it; null to find it
+ * @throws DomainError at `pointer` when the flow would stand over 5 m deep, if only with the most roughness
+ */
+export function streamState(bed: StreamBed, flow: number, knownDepthM: number | null, pointer: string): StreamState {
   const depthAt = (roughness: StreamBed['usual']): number => within(pointer, () => normalDepth(bed.channel, roughness, flow));
-  const depthM = depthAt(bed.usual);
+  const depthM = knownDepthM ?? depthAt(bed.usual);
   const section = sectionAt(bed.channel, depthM);
   const meanDepthM = section.areaM2 / section.topWidthM;
   const velocity = flow / section.areaM2;

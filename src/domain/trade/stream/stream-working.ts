@@ -5,6 +5,7 @@ import { given, step } from '../working-lines.js';
 import type { Basin, DrainBack } from './drain-back.js';
 import { sectionAt } from './manning.js';
 import type { StreamBed } from './stream-bed.js';
+import { STONE_RATIO } from './stone-roughness.js';
 import type { StreamState } from './stream-state.js';
 
 interface DrainBackLines {
@@ -14,7 +15,8 @@ interface DrainBackLines {
 }
 
 /** How a stream's figures came about, all in SI. */
-export function streamWorking({ input, channel }: StreamBed, states: { wanted: StreamState | null; withPump: StreamState | null }, { deepest, back, basin }: DrainBackLines): Working {
+export function streamWorking(bed: StreamBed, states: { wanted: StreamState | null; withPump: StreamState | null }, { deepest, back, basin }: DrainBackLines): Working {
+  const { input, channel } = bed;
   const { bottomWidthM, sideSlope, lengthM, fallM, lining, stoneSizeM } = input;
   return {
     rule: 'Q = A × R^(2/3) × √S / n (Manning, SI), R = A / wetted perimeter',
@@ -28,8 +30,8 @@ export function streamWorking({ input, channel }: StreamBed, states: { wanted: S
     ],
     steps: [
       step('bed slope S', `${plain(fallM)} / ${plain(lengthM)}`, channel.bedSlope),
-      ...stateSteps('as wanted', states.wanted, input.stoneSizeM),
-      ...stateSteps('with the pump', states.withPump, input.stoneSizeM),
+      ...stateSteps('as wanted', states.wanted, bed),
+      ...stateSteps('with the pump', states.withPump, bed),
       ...drainBackSteps(),
     ],
   };
@@ -45,17 +47,20 @@ export function streamWorking({ input, channel }: StreamBed, states: { wanted: S
   }
 }
 
-function stateSteps(name: string, state: StreamState | null, stoneSizeM: number | null): WorkingStep[] {
+function stateSteps(name: string, state: StreamState | null, { input, channel }: StreamBed): WorkingStep[] {
   if (state === null) return [];
   const { flow, depthM, section, meanDepthM, roughness, velocity, froude } = state;
-  const area = plain(section.areaM2);
+  const { stoneSizeM } = input;
+  const [width, side, depth] = [input.bottomWidthM, input.sideSlope, depthM].map(plain);
+  const [area, wetted] = [section.areaM2, section.wettedM].map(plain);
   return [
-    step(`depth ${name}`, 'the depth at which A × R^(2/3) × √S / n is the flow', depthM, 'm'),
-    step(`section A ${name}`, `bottom and sides at ${plain(depthM)}`, section.areaM2, 'm2'),
-    step(`hydraulic radius R ${name}`, `${area} / ${plain(section.wettedM)}`, section.areaM2 / section.wettedM, 'm'),
-    step(`roughness n ${name}`, stoneSizeM === null ? 'usual for the lining' : `0.319 d^(1/6) / (2.25 + 5.23 log10(d / ${plain(stoneSizeM)})), d = ${plain(meanDepthM)} or 1.5 stones`, roughness),
-    step(`flow ${name}`, `${area} × (${area} / ${plain(section.wettedM)})^(2/3) × √S / ${plain(roughness)}`, flow, 'm3/s'),
+    step(`depth ${name}`, 'as asked, or that at which A × R^(2/3) × √S / n is the flow', depthM, 'm'),
+    step(`section A ${name}`, `(${width} + ${side} × ${depth}) × ${depth}`, section.areaM2, 'm2'),
+    step(`wetted perimeter ${name}`, `${width} + 2 × ${depth} × √(1 + ${side}²)`, section.wettedM, 'm'),
+    step(`mean depth d ${name}`, `${area} / ${plain(section.topWidthM)}`, meanDepthM, 'm'),
+    step(`roughness n ${name}`, stoneSizeM === null ? 'usual for the lining' : `0.319 d^(1/6) / (2.25 + 5.23 log10(d / ${plain(stoneSizeM)})), d = ${plain(Math.max(meanDepthM, STONE_RATIO.least * stoneSizeM))}`, roughness),
+    step(`flow ${name}`, `${area} × (${area} / ${wetted})^(2/3) × √${plain(channel.bedSlope)} / ${plain(roughness)}`, flow, 'm3/s'),
     step(`velocity ${name}`, `${plain(flow)} / ${area}`, velocity, 'm/s'),
-    step(`Froude number ${name}`, `${plain(velocity)} / √(${GRAVITY} × ${area} / ${plain(section.topWidthM)})`, froude),
+    step(`Froude number ${name}`, `${plain(velocity)} / √(${GRAVITY} × ${plain(meanDepthM)})`, froude),
   ];
 }

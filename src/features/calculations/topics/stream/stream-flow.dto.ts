@@ -89,7 +89,7 @@ export class StreamFlowView extends ComputedView {
   @ApiProperty({ type: 'boolean', nullable: true, description: 'Whether the pump gives the flow that is wanted; null without either.' })
   pumpGivesIt: boolean | null;
 
-  @ApiProperty({ type: QuantityBody, nullable: true, description: 'The water that drains back into the basin when the pump stops, with the most roughness, in gal; pipes come on top.' })
+  @ApiProperty({ type: QuantityBody, nullable: true, description: 'The water that drains back into the basin when the pump stops, by the deeper of both states and with the most roughness, in gal; pipes come on top.' })
   drainsBack: Quantity | null;
 
   @ApiProperty({ type: QuantityBody, nullable: true, description: 'How much the basin rises by it, in in; null without a basin.' })
