@@ -13,6 +13,14 @@ import { PartEntity } from './part.entity.js';
 import { toPartRow } from './part.mapper.js';
 import type { PartBody, PartListQuery } from './parts.dto.js';
 
+/** More of one kind than a catalog has that somebody looks after; each takes time to be weighed. */
+export const MOST_OF_A_KIND = 1000;
+
+const OF_KINDS = `WHERE id IN (
+  SELECT one.id FROM unnest($2::text[]) AS wanted (kind)
+  CROSS JOIN LATERAL (SELECT id FROM part WHERE company_id = $1 AND kind = wanted.kind AND active ORDER BY sku LIMIT $3) AS one
+) ORDER BY sku`;
+
 @Injectable()
 export class PartsService {
   private readonly store: ResourceStore<PartEntity>;
@@ -41,9 +49,12 @@ export class PartsService {
     return this.store.find(actor, id);
   }
 
-  /** The parts in use whose attributes are of these kinds, by sku, in one query; at most 2,000 of them. */
+  /**
+   * The parts in use whose attributes are of these kinds, by sku, in one query; of each kind at most MOST_OF_A_KIND, the
+   * first by sku. The bound is each kind's own: thousands of fittings must not push the pumps out.
+   */
   ofKinds(actor: Actor, kinds: readonly PartKind[]): Promise<PartEntity[]> {
-    return this.db.read(actor, (manager) => entityRows(manager, PartEntity, 'WHERE company_id = $1 AND kind = ANY ($2) AND active ORDER BY sku LIMIT 2000', [actor.companyId, kinds]));
+    return this.db.read(actor, (manager) => entityRows(manager, PartEntity, OF_KINDS, [actor.companyId, kinds, MOST_OF_A_KIND]));
   }
 
   /** The parts with these ids (in lower case) that there are, by id, in one query. */

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
 import { atPointer } from '../../platform/http/problems.js';
-import { PartsService } from '../catalog/index.js';
+import { MOST_OF_A_KIND, type PartEntity, PartsService } from '../catalog/index.js';
 import { type HaulCycleBody, haulHours } from '../calculations/index.js';
 import { CompaniesService } from '../companies/index.js';
 import { LaborRulesService } from '../labor-rules/index.js';
@@ -48,13 +48,19 @@ export class ProposeWork {
       const costCode = codeOf(scope);
       const { choices, warnings } = proposeChoices(atPointer('', () => partsFor(scope)), costCode);
       const { labor, warnings: ofLabor } = proposeLabor(scope, costCode, choices, setting);
-      warnings.push(...ofLabor);
+      warnings.push(...ofLabor, ...manyWarnings(scope, parts));
       if (scope === 'circulation') warnings.push(...shortCircuitWarnings(survey));
       warnings.push(...(CAUTIONS[scope] === undefined ? [] : [CAUTIONS[scope]]));
       return { scope, labor, hours: hoursOf(labor), haul: hauls.get(scope) ?? null, parts: choices, warnings };
     });
     return { surveyId: survey.id, rulesAsOf: survey.surveyedOn, items, hours: hoursOf(items.flatMap(({ labor }) => labor)), draft: draftOf(survey.id, items, sections) };
   }
+}
+
+/** Parts that were not looked at must not look as if they were not there. */
+function manyWarnings(scope: Scope, parts: readonly PartEntity[]): string[] {
+  const many = WORK_OF[scope].kinds.filter((kind) => parts.filter((part) => part.kind === kind).length >= MOST_OF_A_KIND);
+  return many.map((kind) => `The catalog has ${MOST_OF_A_KIND} or more parts of the kind ${kind}: only the first ${MOST_OF_A_KIND} by stock number were looked at.`);
 }
 
 function haulOf(asked: HaulCycleBody): Haul {
