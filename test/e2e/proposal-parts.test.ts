@@ -77,6 +77,7 @@ describe('the parts of a proposal', () => {
     await part('PUMP', 'each', '400.00', { kind: 'pump', curve: curve(25), powerWatts: 400 });
     await part('PUMP-STRONG', 'each', '600.00', { kind: 'pump', curve: curve(34), powerWatts: 700 });
     await part('SKIM', 'each', '300.00', { kind: 'skimmer', flowMinimum: q(20, 'gpm'), flowMaximum: q(60, 'gpm'), headLoss: q(0.5, 'ft'), headLossFlow: q(40, 'gpm') });
+    await part('SKIM-NONE', 'each', '1.00', { kind: 'skimmer', flowMaximum: q(0, 'gpm') });
     await part('SKIM-OTHER', 'each', '900.00', { kind: 'skimmer', flowMaximum: q(90, 'gpm') });
     await part('FILTER', 'each', '200.00', { kind: 'filter', flowMaximum: q(30, 'gpm'), headLoss: q(1, 'ft'), headLossFlow: q(20, 'gpm'), surfaceArea: q(50, 'ft2') });
     const size = inch(2.067);
@@ -154,6 +155,8 @@ describe('the parts of a proposal', () => {
     expect(pump.suggested?.why).toContain('against the losses of pipes, SKIM, 2 × FILTER,');
     expect(given(pump) / meets(both)).toBeCloseTo(1, 2);
     expect(given(pump)).toBeLessThan(given(alone));
+    // 5,264 gal / 60 / the flow; 0.4 kW × 8,760 h × 0.15
+    expect(alone.suggested?.why).toContain(`turns the water over in ${(5264.2 / 60 / given(alone)).toFixed(1)} h; 3504 kWh and 525.60 USD of energy a year`);
     const named = await need(['circulation'], 'pump', { skimmerPartId: ids['SKIM'], filterPartId: (ids['FILTER'] ?? '').toUpperCase() });
     expect(given(named)).toBe(given(pump));
     const onSite = await need(['circulation'], 'pump', { vessels: [{ name: 'old filter', flow: q(40, 'gpm'), head: q(12, 'ft') }] });
@@ -221,6 +224,7 @@ describe('the parts of a proposal', () => {
     expect(reasons(lip)).toEqual({ 'LIP-36': expect.stringMatching(/^A sheet over its lip of 36 in needs 60.0 gpm; the pump gives 5\d/), 'LIP-SMALL': expect.stringContaining('It takes up to 20.0 gpm') });
     expect((await need(['waterfall', 'circulation'], 'spillway', { waterfallLook: 'trickle' })).suggested?.partId).toBe(ids['LIP-36']);
     const [today] = await propose(['waterfall'], { loopFlow: q(30, 'gpm') });
+    expect(reasons(await need(['skimmer'], 'skimmer'))['SKIM-NONE']).toContain('more than 10 of them');
     expect(fits(today?.parts[0] as Need)).toEqual(['1 LIP-12']);
     expect(today?.warnings.join()).toContain('makes a full-sheet, not a sheet');
     expect((await propose(['waterfall']))[0]?.warnings.join()).toContain('put circulation into the scope, or give loopFlow');
@@ -252,6 +256,8 @@ describe('the parts of a proposal', () => {
     expect(reasons(item?.parts[0] as Need)['LILY']).toBe('Nowhere on the surveyed profile is a place 14 in to 24 in deep.');
     expect(item?.warnings.join()).toContain('Only 20 % of the surveyed profile is 6 in to 12 in deep');
     expect(item?.warnings.join()).toContain('invasive');
+    const noWidth = await survey({ depthProfile: PROFILE.slice(0, 2) });
+    expect(fits(await need(['plants'], 'plant', {}, noWidth))).toEqual(['38 RUSH', '16 LILY']);
   });
 
   it('stock what water and filter carry beside the fish that are there', async () => {
@@ -264,6 +270,9 @@ describe('the parts of a proposal', () => {
     expect(fits(await need(['fish'], 'fish', { aerated: true, fishThere: q(5, 'lb') }))).toEqual(['59 GOLD']);
     // Two filters of 50 ft2: 9.2903 m2 × 0.3 g / (10 g × 35 % × 0.092) = 8.656 kg = 19.08 lb
     expect(fits(await need(['fish', 'filter'], 'fish'))).toEqual(['38 GOLD']);
+    // 30 lb: 13.61 kg × 10 g × 35 % × 0.092 / 0.3 g = 14.6 m2, 157 ft2
+    expect((await propose(['filter'], { fishThere: q(30, 'lb') }))[0]?.warnings.join()).toContain('take about 157.2 ft2 of media (a sanity range, not a guarantee); the filter has 100.0 ft2');
+    expect((await propose(['filter'], { fishThere: q(19, 'lb') }))[0]?.warnings.join()).not.toContain('of media');
     const [full] = await propose(['fish'], { fishThere: q(20.5, 'lb') });
     expect(full?.parts[0]?.suggested).toBeNull();
     expect(full?.warnings.join()).toContain('Stock only species that are legal');

@@ -2,7 +2,7 @@ import { Decimal } from '../../domain/decimal.js';
 import { toSi } from '../../domain/quantity/index.js';
 import { shownFlow } from '../../domain/trade/hydraulics/index.js';
 import type { Choice, Line } from './choice.js';
-import { chooseByFlow, flowLimits, sharing } from './parts/flow-parts.js';
+import { chooseByFlow, flowLimits, MOST_SHARING, sharing } from './parts/flow-parts.js';
 import type { Wanted } from './wanted.js';
 
 export const NO_VOLUME = 'The flow goes by the water volume, which needs rod readings in the survey.';
@@ -31,7 +31,9 @@ export function vesselsAt(wanted: Wanted, flowM3PerS: number | null, from: strin
 function lineInLoop(kind: 'skimmer' | 'filter', choice: Choice | Missing, { named, scopes }: Wanted, flowM3PerS: number | null): Line | null {
   const suggested = scopes.includes(kind) && !('missing' in choice) ? choice.fitting[0]?.part : undefined;
   const part = named[kind] ?? suggested;
-  return part === undefined ? null : { part, quantity: new Decimal(flowM3PerS === null ? 1 : sharing(part, flowM3PerS)) };
+  if (part === undefined) return null;
+  const count = flowM3PerS === null ? 1 : sharing(part, flowM3PerS);
+  return { part, quantity: new Decimal(count > MOST_SHARING ? 1 : count) };
 }
 
 /** Where the pump gives a skimmer or filter more than it takes. */

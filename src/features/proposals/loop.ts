@@ -40,7 +40,7 @@ export function designLoop(wanted: Wanted): Loop {
   const renewed = scopes.includes('circulation');
   const today = !renewed && body.loopFlow ? toSi(body.loopFlow) : null;
   const wish = vesselsAt(wanted, today ?? wantedFlow, today === null ? 'the loop is to give' : 'the loop gives');
-  const { vessels, pump } = matched(wanted, wish, wantedFlow);
+  const { vessels, pump } = matched(wanted, wish, { waterM3: netM3, flowM3PerS: wantedFlow });
   const { taken, ...choices } = vessels;
   const pumpFlow = flowOf(pump);
   const filterLine = taken.find(({ part }) => part.attributes?.kind === 'filter');
@@ -57,12 +57,18 @@ export function designLoop(wanted: Wanted): Loop {
   };
 }
 
+/** The water and the flow that turns it over as wanted; null without readings. */
+interface Duty {
+  readonly waterM3: number | null;
+  readonly flowM3PerS: number | null;
+}
+
 /** Vessels that take what the pump gives, where there are such; and the pump against them. */
-function matched(wanted: Wanted, wish: Vessels, wantedFlow: number | null): { vessels: Vessels; pump: Loop['pump'] } {
-  const pump = pumpAgainst(wanted, wish.taken, wantedFlow);
+function matched(wanted: Wanted, wish: Vessels, duty: Duty): { vessels: Vessels; pump: Loop['pump'] } {
+  const pump = pumpAgainst(wanted, wish.taken, duty);
   const larger = largerFor(wanted, wish, flowOf(pump));
   if (larger === null) return { vessels: wish, pump };
-  const again = pumpAgainst(wanted, larger.taken, wantedFlow);
+  const again = pumpAgainst(wanted, larger.taken, duty);
   // Against larger vessels the pump gives yet more; they are told that flow when it does not change them.
   const told = flowOf(again) === null ? larger : vesselsAt(wanted, flowOf(again), PUMP_GIVES);
   return { vessels: sameLines(told.taken, larger.taken) ? told : larger, pump: again };
@@ -74,12 +80,12 @@ function largerFor(wanted: Wanted, { taken }: Vessels, pumpFlow: number | null):
   return larger.taken.length === taken.length ? larger : null;
 }
 
-function pumpAgainst({ body, survey, currency, parts }: Wanted, taken: readonly Line[], wantedFlow: number | null): Loop['pump'] {
-  if (wantedFlow === null) return { missing: NO_VOLUME };
+function pumpAgainst({ body, survey, currency, parts }: Wanted, taken: readonly Line[], { waterM3, flowM3PerS }: Duty): Loop['pump'] {
+  if (waterM3 === null || flowM3PerS === null) return { missing: NO_VOLUME };
   if (survey.pipeRun === null) return { missing: NO_RUN };
   const vessels: VesselLoss[] = [...taken.map(vesselLoss).filter((loss) => loss !== null), ...(body.vessels ?? []).map(({ name, flow, head }) => ({ name, flowM3PerS: toSi(flow), headM: toSi(head) }))];
   const energyRate = new Decimal(body.energyRate ?? USUAL_ENERGY_RATE);
-  return choosePumps(parts.filter(({ kind }) => kind === 'pump'), { flowM3PerS: wantedFlow, pipeRun: survey.pipeRun, vessels, energyRate, currency });
+  return choosePumps(parts.filter(({ kind }) => kind === 'pump'), { flowM3PerS, waterM3, pipeRun: survey.pipeRun, vessels, energyRate, currency });
 }
 
 function flowOf(pump: Loop['pump']): number | null {

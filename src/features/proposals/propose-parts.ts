@@ -10,6 +10,7 @@ import type { Missing } from './loop-vessels.js';
 import { chooseDosers } from './parts/dosers.js';
 import { chooseEdgeStone } from './parts/edge-stone.js';
 import { chooseFish } from './parts/fish.js';
+import { mediaWarnings } from './parts/media.js';
 import { pipeNeeds } from './parts/pipe-needs.js';
 import { chooseFittings, choosePipe } from './parts/pipes.js';
 import { choosePlants } from './parts/plants.js';
@@ -119,7 +120,7 @@ const PROPOSE: Readonly<Partial<Record<Scope, Propose>>> = {
   edge,
   skimmer: (_, { skimmer }) => only('skimmer', 'skimmer', skimmer),
   circulation,
-  filter: (_, { filter }) => only('filter', 'filter', filter),
+  filter: ({ body }, { filter, mediaAreaM2 }) => only('filter', 'filter', filter, 'missing' in filter || filter.fitting.length === 0 ? [] : mediaWarnings(mediaAreaM2, body.fishThere ? toSi(body.fishThere) : 0)),
   waterfall,
   doser: (wanted, { netWaterM3 }) => only('doser', 'doser', chooseDosers(ofKind(wanted, 'doser'), netWaterM3)),
   plants,

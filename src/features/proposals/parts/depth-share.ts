@@ -7,13 +7,13 @@ interface DepthPoint {
 
 /**
  * The share of a profile's width that lies at these depths, straight between its points; 0 to 1. A shelf at exactly one of
- * the depths counts whole, a wall has no width to plant on.
+ * the depths counts whole, a wall has no width to plant on. Null when the profile has no width.
  * @param leastM m @param mostM m, may be Infinity
  */
-export function shareWithin(profile: readonly DepthPoint[], leastM: number, mostM: number): number {
+export function shareWithin(profile: readonly DepthPoint[], leastM: number, mostM: number): number | null {
   const points = profile.map(({ distance, depth }) => ({ x: toSi(distance), z: toSi(depth) }));
   const [first, last] = [points[0], points.at(-1)];
-  if (first === undefined || last === undefined || last.x <= first.x) return 0;
+  if (first === undefined || last === undefined || last.x <= first.x) return null;
   const within = points.slice(1).reduce((sum, to, i) => {
     const from = points[i] as (typeof points)[number];
     return sum + (to.x - from.x) * partWithin(Math.min(from.z, to.z), Math.max(from.z, to.z), leastM, mostM);

@@ -18,7 +18,7 @@ export interface FishWanted {
 }
 
 /** As the calculation of the fish load has it where nothing else is said: common practice. */
-const USUAL_FEED = { feedPercentPerDay: 1, proteinPercent: 35, nitrificationGPerM2Day: 0.3 };
+export const USUAL_FEED = { feedPercentPerDay: 1, proteinPercent: 35, nitrificationGPerM2Day: 0.3 };
 
 export interface FishChoice extends Choice {
   readonly warnings: readonly string[];
