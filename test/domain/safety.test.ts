@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {
-  barrierCautions, COUPLINGS, DISCHARGE_PLACES, dischargeCautions, electricalCautions, LIFT_DURATIONS, liftCheck, SOILS, trenchCautions,
+  barrierCautions, COUPLINGS, DISCHARGE_PLACES, dischargeCautions, electricalCautions, LIFT_DURATIONS, liftCheck, SOILS, trenchCautions, waterSupplyCautions,
   type Caution, type HandPosition, type LiftInput,
 } from '../../src/domain/trade/safety/index.js';
 import { refusals } from './support.js';
@@ -27,6 +27,7 @@ const anyChecked: fc.Arbitrary<Caution[]> = fc.oneof(
   fc
     .record({ to: fc.constantFrom(...DISCHARGE_PLACES), turbid: fc.boolean(), chlorinated: fc.boolean(), salted: fc.boolean(), treated: fc.boolean(), livingThings: fc.boolean() })
     .map((input) => dischargeCautions(input).cautions),
+  fc.record({ drinkingWater: fc.boolean(), autoFill: fc.boolean(), sharedPipe: fc.boolean() }).map((input) => waterSupplyCautions(input).cautions),
 );
 
 test('every check warns of something, defers to local code at its end, and permits nothing', () => {
@@ -104,4 +105,10 @@ test('turbid, chlorinated or salted water is kept out of drains and streams in s
   const toStream = dischargeCautions({ to: 'stream-or-lake', ...bad }).cautions.map(({ text }) => text);
   expect(toStream.filter((text) => text.includes('never pump it to a storm drain or stream'))).toHaveLength(3);
   expect(dischargeCautions({ to: 'own-ground', ...bad }).cautions).toHaveLength(7);
+});
+
+test('water that people drink is guarded from the pond, whatever fills it', () => {
+  const says = (drinkingWater: boolean, sharedPipe: boolean): string => waterSupplyCautions({ drinkingWater, autoFill: true, sharedPipe }).cautions.map(({ text }) => text).join('\n');
+  expect(says(true, true)).toMatch(/air gap[^]*must not be joined to the public supply[^]*dechlorinate[^]*lead-free[^]*hides a leak/);
+  expect(says(false, false)).not.toMatch(/air gap|lead-free/);
 });

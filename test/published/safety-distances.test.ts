@@ -2,10 +2,10 @@
  * V: 29 CFR 1926.651 and 1926.652 (text) and Subpart P, Appendix B (slopes, as reproduced in trade tables); NEC 680.22 (as
  * quoted among inspectors) and California's title 8, section 2569.5, both for pools; inspectors' article on NEC 680 and 682
  * (cords of 10 ft, low-water cutoff); CPSC release and ordinances (24 in); Arizona Revised Statutes 36-1681 (18 in, as
- * reported); 75 FR 31775 (4 June 2010).
+ * reported); 75 FR 31775 (4 June 2010); Safe Drinking Water Act section 1417 (EPA page).
  */
 import { convert } from '../../src/domain/quantity/index.js';
-import { barrierCautions, dischargeCautions, electricalCautions, trenchCautions, type Caution, type Soil } from '../../src/domain/trade/safety/index.js';
+import { barrierCautions, dischargeCautions, electricalCautions, trenchCautions, waterSupplyCautions, type Caution, type Soil } from '../../src/domain/trade/safety/index.js';
 
 const feet = (value: number): number => convert(value, 'ft', 'm');
 const text = (cautions: readonly Caution[]): string => cautions.map(({ text: said, source }) => `${said} [${source}]`).join('\n');
@@ -65,4 +65,8 @@ it('V: residues of pesticides bring up the federal notice on their discharge', (
   const to = (treated: boolean): string => text(dischargeCautions({ to: 'storm-drain', turbid: false, chlorinated: false, salted: false, treated, livingThings: false }).cautions);
   expect(to(true)).toContain('75 FR 31775 (4 June 2010)');
   expect(to(false)).not.toContain('75 FR 31775');
+});
+
+it('V: lead-free is at most 0.25 % over wetted surfaces and 0.2 % in solder and flux', () => {
+  expect(text(waterSupplyCautions({ drinkingWater: true, autoFill: false, sharedPipe: true }).cautions)).toMatch(/0\.25 % lead over the wetted surfaces, 0\.2 % in solder and flux.*section 1417/s);
 });

@@ -5,6 +5,7 @@ const usd = (amount: string): object => ({ amount, currency: 'USD' });
 
 /** Good inputs for liner, stone, water in and out, and safety. */
 export const SITE_WORK_EXAMPLES: Readonly<Record<string, object>> = {
+  'section-volume': { sections: [[0, 176], [1.25, 143.8125], [2.5, 114.75]].map(([at = 0, area]) => ({ at: ft(at), area: { value: area, unit: 'ft2' } })) },
   'liner-sheet': {
     outline: { shape: 'rectangle', length: ft(16), width: ft(11) },
     profile: [{ drop: inches(10), run: inches(0) }, { drop: inches(0), run: inches(12) }, { drop: inches(20), run: inches(10) }],
@@ -39,5 +40,6 @@ export const SITE_WORK_EXAMPLES: Readonly<Record<string, object>> = {
   'trench-cautions': { depth: ft(4.5), soil: 'type-c', spoilDistance: ft(3) },
   'barrier-cautions': { waterDepth: inches(30), childrenMayReachIt: true },
   'electrical-cautions': { receptacleDistance: ft(12), cordLength: ft(16), submersible: true, metalNearWater: false },
+  'water-supply-cautions': { drinkingWater: true, autoFill: true, sharedPipe: false },
   'discharge-cautions': { to: 'own-ground', turbid: true, chlorinated: false, salted: false, treated: false, livingThings: true },
 };
