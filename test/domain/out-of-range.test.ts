@@ -1,5 +1,6 @@
 import { DomainError } from '../../src/domain/errors.js';
 import { alkalinityDose, concentrationDose, dechlorination, oxygenCautions, oxygenSaturation, saltDose, standardPressureMmHg, unionizedAmmonia, volumeFromSalt } from '../../src/domain/trade/chemistry/index.js';
+import { ammoniaFromFeed, biologicalFilter, checkFlowLimits, doserSetting, netWaterM3 } from '../../src/domain/trade/filtration/index.js';
 import { fishLoad, fishSeason, larvicideRings, mosquitoBreeding, mosquitoDevelopmentDays, stateAt } from '../../src/domain/trade/life/index.js';
 import { barrierCautions, electricalCautions, liftCheck, trenchCautions } from '../../src/domain/trade/safety/index.js';
 import { streamFlow } from '../../src/domain/trade/stream/index.js';
@@ -23,6 +24,11 @@ const CALLS = {
   standardPressureMmHg: [standardPressureMmHg, [300]],
   unionizedAmmonia: [unionizedAmmonia, [1, 'nitrogen', 8, 20]],
   volumeFromSalt: [volumeFromSalt, [5, 0.1, 1, 0.1]],
+  ammoniaFromFeed: [ammoniaFromFeed, [0.1, 35]],
+  biologicalFilter: [biologicalFilter, [{ feedKgPerDay: 0.1, proteinPercent: 35, nitrificationGPerM2Day: 0.3, specificSurfaceM2PerM3: 200, ammoniaLimitMgPerL: 1, removalPercent: 50 }]],
+  checkFlowLimits: [checkFlowLimits, [0.003, 10, [{ name: 'skimmer', count: 2, leastM3PerS: 0.001, mostM3PerS: 0.004 }]]],
+  doserSetting: [doserSetting, [{ water: { basinM3: 12, displacedM3: 2, besidesM3: 0.3 }, settingStepM3: 0.5, doseM3: 1e-5, doseForM3: 4, everyDays: 1, reservoirM3: 0.002 }]],
+  netWaterM3: [netWaterM3, [{ basinM3: 12, displacedM3: 2, besidesM3: 0.3 }]],
   fishLoad: [fishLoad, [{ fishKg: 9, volumeM3: 10, surfaceM2: 18, feedPercentPerDay: 1, proteinPercent: 35, aerated: false, mediaAreaM2: 10, nitrificationGPerM2Day: 0.3 }]],
   fishSeason: [fishSeason, ['koi', [{ label: 'May', celsius: 15 }]]],
   stateAt: [stateAt, ['koi', 15]],

@@ -27,8 +27,10 @@ it('D: 1 kg of feed with 35 percent takes up to 386 g of bicarbonate', () => {
   expect(Math.abs(biologicalFilter({ ...GARDEN, feedKgPerDay: 1 }).bicarbonateGPerDay - 386)).toBeLessThan(0.5);
 });
 
-it('V: 1 g of nitrogen takes 7.14 g of alkalinity and 12 g of bicarbonate, D: 11.995', () => {
+it('V: 1 g of nitrogen takes 7.14 g of alkalinity, 4.18 g of oxygen and 12 g of bicarbonate, D: 11.995', () => {
   expect(PER_GRAM_NITRIFIED.alkalinityAsCaCO3).toBe(7.14);
+  const { ammoniaGPerDay, oxygenGPerDay } = biologicalFilter({ ...GARDEN, feedKgPerDay: 0.1 });
+  expect(oxygenGPerDay / ammoniaGPerDay).toBeCloseTo(4.18, 12);
   expect(PER_GRAM_NITRIFIED.sodiumBicarbonate).toBeCloseTo(11.995, 3);
 });
 

@@ -28,7 +28,8 @@ export interface BiologicalFilter {
   readonly mostAreaM2: number;
   readonly mediaVolumeM3: number;
   readonly flowM3PerS: number;
-  /** If all nitrogen is nitrified: the upper bound. */
+  /** What the media's bacteria breathe, and what keeps the alkalinity, if all nitrogen is nitrified: upper bounds. */
+  readonly oxygenGPerDay: number;
   readonly bicarbonateGPerDay: number;
   readonly working: Working;
   readonly warnings: string[];
@@ -66,6 +67,7 @@ export function biologicalFilter(input: BiologicalFilterInput): BiologicalFilter
       step('media area', `${plain(ammonia)} / ${plain(rate)}`, mediaAreaM2, 'm2'),
       step('media volume', `${plain(mediaAreaM2)} / ${plain(specificSurfaceM2PerM3)}`, mediaVolumeM3, 'm3'),
       step('flow', `${plain(ammonia)} / (${plain(ammoniaLimitMgPerL)} × ${plain(removalPercent)} / 100)`, flowM3PerDay, 'm3 a day'),
+      step('oxygen for it in a day, at most', `${plain(ammonia)} × ${PER_GRAM_NITRIFIED.oxygen}`, ammonia * PER_GRAM_NITRIFIED.oxygen, 'g'),
     ],
   };
   return {
@@ -75,6 +77,7 @@ export function biologicalFilter(input: BiologicalFilterInput): BiologicalFilter
     mostAreaM2: ammonia / GARDEN_POND_RATES.slow,
     mediaVolumeM3,
     flowM3PerS: flowM3PerDay / 86_400,
+    oxygenGPerDay: ammonia * PER_GRAM_NITRIFIED.oxygen,
     bicarbonateGPerDay: ammonia * PER_GRAM_NITRIFIED.sodiumBicarbonate,
     working,
     warnings: warningsOf(rate),

@@ -17,6 +17,6 @@ export interface WaterParts {
 export function netWaterM3({ basinM3, displacedM3, besidesM3 }: WaterParts): number {
   requirePositive('/basinVolume', basinM3);
   if (!(displacedM3 >= 0) || displacedM3 >= basinM3) throw DomainError.at('/displacedVolume', 'This must be at least 0 and less than the volume of the basin.');
-  if (!(besidesM3 >= 0)) throw DomainError.at('/besidesVolume', 'This must be at least 0.');
+  if (!(besidesM3 >= 0) || !Number.isFinite(besidesM3)) throw DomainError.at('/besidesVolume', 'This must be at least 0.');
   return basinM3 - displacedM3 + besidesM3;
 }

@@ -59,6 +59,9 @@ export class BiologicalFilterView extends ComputedView {
   @ApiProperty({ type: QuantityBody, description: 'The flow that brings the ammonia to the filter, in gpm.' })
   flow: Quantity;
 
+  @ApiProperty({ type: 'number', description: 'Oxygen that the bacteria of the media take from the water if all nitrogen is nitrified, in g for a day: the upper bound.' })
+  oxygenGPerDay: number;
+
   @ApiProperty({ type: 'number', description: 'Sodium bicarbonate that keeps the alkalinity if all nitrogen is nitrified, in g for a day: the upper bound.' })
   bicarbonateGPerDay: number;
 }
@@ -87,6 +90,7 @@ export const BIOLOGICAL_FILTER = calculation({
       mostMediaArea: { value: fromSi(result.mostAreaM2, 'ft2'), unit: 'ft2' },
       mediaVolume: { value: fromSi(result.mediaVolumeM3, 'ft3'), unit: 'ft3' },
       flow: { value: fromSi(result.flowM3PerS, 'gpm'), unit: 'gpm' },
+      oxygenGPerDay: result.oxygenGPerDay,
       bicarbonateGPerDay: result.bicarbonateGPerDay,
       working: result.working,
       warnings: [
