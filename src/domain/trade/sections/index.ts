@@ -1,0 +1,1 @@
+export { sectionVolume, type Section, type SectionVolume } from './section-volume.js';
