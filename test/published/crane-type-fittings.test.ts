@@ -22,6 +22,12 @@ it.each(ROWS)('%s', (kind, printed) => {
   });
 });
 
+/** 2018 IRC, App. A, Table A.2.2 (V): a standard elbow is as long as 30 inner diameters, which is what n = 30 says. */
+it.each([[2.067, 5.17, 0.019], [1.61, 4.02, 0.021]])('an elbow of %d in loses as much as %d ft of pipe at the friction factor of the table', (inches, feet, factor) => {
+  const diameters = fittingLoss('elbow-90', convert(inches, 'in', 'm')) / factor;
+  expect(Math.abs((diameters * inches) / 12 - feet)).toBeLessThan(0.01);
+});
+
 it('V²/2g at 5 ft/s is 0.3885 ft (D: derived)', () => {
   const diameter = 0.05;
   const flow = 5 * 0.3048 * ((Math.PI * diameter ** 2) / 4);
@@ -29,7 +35,7 @@ it('V²/2g at 5 ft/s is 0.3885 ft (D: derived)', () => {
 });
 
 /** International Critical Tables 1928–29, as reproduced (V), and, beside it, a water-treatment textbook (V, ft2/s). */
-it.each([[0, 1.7923], [10, 1.3101], [20, 1.0105], [30, 0.8039]])('water of %d degC has %d mm2/s', (celsius, expected) => {
+it.each([[0, 1.7923], [5, 1.5188], [10, 1.3101], [15, 1.1457], [20, 1.0105], [25, 0.8975], [30, 0.8039]])('water of %d degC has %d mm2/s', (celsius, expected) => {
   expect(waterViscosity(celsius) * 1e6).toBeCloseTo(expected, 10);
 });
 it.each([[32, 1.931e-5], [50, 1.41e-5], [60, 1.217e-5], [70, 1.059e-5]])('water of %d degF has %d ft2/s within 1 %', (fahrenheit, expected) => {

@@ -1,5 +1,6 @@
 // NIST Handbook 44, Appendix C, General Tables of Units of Measurement.
-// V: read in the handbook as reproduced in a book appendix. D: follows from the definitions, computed with Python.
+// V: read in the handbook as reproduced in a book appendix; the acre-foot's gallons in Virginia Department of Wildlife
+// Resources, "Formulas for determining application rates" (V). D: follows from the definitions, computed with Python.
 import { convert, toSi, type Unit } from '../../src/domain/quantity/index.js';
 
 test.each<[mark: string, value: number, from: Unit, to: Unit, expected: number]>([
@@ -40,6 +41,16 @@ test.each<[value: number, from: Unit, to: Unit, printed: number, decimals: numbe
 test('V: a gallon is 231 cubic inches exactly, and an imperial gallon is not ours', () => {
   const cubicInch = 0.0254 ** 3;
   expect(toSi({ value: 1, unit: 'gal' }) / cubicInch).toBeCloseTo(231, 10);
+});
+
+test('V: an acre-foot, 43,560 cubic feet, is printed as 326,000 gallons', () => {
+  expect(Math.round(convert(43_560, 'ft3', 'gal') / 1000)).toBe(326);
+});
+
+test('D: an inch over a square foot is 0.623376623 gal, a cubic foot a second 448.8311688 gpm, a cubic yard 0.000619835 acre-feet', () => {
+  expect(convert(1 / 12, 'ft3', 'gal')).toBeCloseTo(0.623376623, 9);
+  expect(convert(60, 'ft3', 'gal')).toBeCloseTo(448.8311688, 7);
+  expect(convert(1, 'yd3', 'ft3') / 43_560).toBeCloseTo(0.000619835, 9);
 });
 
 test('D: a gallon a minute is 0.002228009259 cubic feet a second', () => {

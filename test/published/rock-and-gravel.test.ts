@@ -1,7 +1,7 @@
 /**
  * Rock and gravel. USACE streambank protection manual, Appendix A, A.2.3 (rock 150 to 170 lb/ft3, V); a water-treatment
  * textbook table of bulk materials (gravel 105 lb/ft3 dry, V); void fraction 0.4 of clean angular stone from a
- * low-impact-development wiki (V). The products below are D: derived from these by definition.
+ * low-impact-development wiki (V). A layer is no thinner than its largest stone: EM 1110-2-1601, 1 July 1970 (V). The products below are D: derived from these by definition.
  */
 import { convert } from '../../src/domain/quantity/index.js';
 import { gravelBed, netWater, stoneEdge } from '../../src/domain/trade/stone/index.js';
@@ -31,4 +31,14 @@ it('10 ft3 of gravel with 0.4 of voids hold 29.9 gal and displace the rest (D)',
   expect(convert(bed.waterHeldM3, 'm3', 'gal')).toBeCloseTo(29.9, 1);
   const water = netWater(convert(1000, 'gal', 'm3'), [{ kind: 'gravel', bulkVolumeM3: bed.bulkVolumeM3, voidFraction: 0.4, submergedPercent: 100 }]);
   expect(convert(water.netM3, 'm3', 'gal')).toBeCloseTo(1000 - 0.6 * 74.80519, 3);
+});
+
+it.each([[3, 0], [3.01, 1]])('V: a layer 3 in deep with stones up to %d in gets %d warnings', (inches, count) => {
+  const bed = gravelBed({ areaM2: 10, depthM: convert(3, 'in', 'm'), bulkDensityKgPerM3: perFt3(105), voidFraction: 0.4, largestStoneM: convert(inches, 'in', 'm'), reclaimedKg: 0 });
+  expect(bed.warnings.filter((warning) => warning.includes('thinner than its largest stone'))).toHaveLength(count);
+});
+
+it('V: a void fraction of 0.4 passes, and the void ratio e = n / (1 - n) = 0.667 of the same stone is caught', () => {
+  const warned = (voidFraction: number): number => stoneEdge({ lengthM: 1, heightM: 0.3, thicknessM: 0.3, densityKgPerM3: perFt3(165), voidFraction, reclaimedKg: 0 }).warnings.length;
+  expect([0.4, 0.4 / 0.6].map(warned)).toEqual([0, 1]);
 });

@@ -1,8 +1,18 @@
 /**
- * Digging by hand in labor-hours per m3 in place: the inverse of the m3 per hour that are published for small pits.
- * @see Guild of Project Controls compendium, "Excavate & reduce levels", hand dig in small pits
+ * Digging by hand, m3 in place per labor-hour: in small pits, as a pond is, and in trenches up to 1.5 m deep, as for pipe.
+ * @see Guild of Project Controls compendium, "Excavate & reduce levels", hand dig in small pits and in trenches
  */
-export const HAND_DIGGING_M3_PER_H = { loose: 0.5, firm: 0.43, gravel: 0.34, clay: 0.35, 'boulder-clay': 0.28 } as const;
+export const HAND_DIGGING_M3_PER_H = {
+  loose: 0.5,
+  firm: 0.43,
+  gravel: 0.34,
+  clay: 0.35,
+  'boulder-clay': 0.28,
+  'trench-loose': 0.66,
+  'trench-firm': 0.57,
+  'trench-clay': 0.46,
+  'trench-boulder-clay': 0.38,
+} as const;
 
 export type HandDigging = keyof typeof HAND_DIGGING_M3_PER_H;
 export const HAND_DIGGINGS = Object.keys(HAND_DIGGING_M3_PER_H) as HandDigging[];

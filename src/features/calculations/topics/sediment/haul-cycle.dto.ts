@@ -33,7 +33,7 @@ export class HaulCycleBody {
   @QuantityField({ description: 'The narrowest place on the way; nothing in the way unless told.', kind: 'length', minSi: 0.01, maxSi: 100, optional: true })
   gateWidth?: Quantity | null;
 
-  @ChoiceField({ description: 'How it digs by hand; left out when an excavator digs or the sediment lies ready. Wet sediment digs like loose ground or like clay.', of: HAND_DIGGINGS, optional: true })
+  @ChoiceField({ description: 'How it digs by hand; left out when an excavator digs or the sediment lies ready. Wet sediment digs like loose ground or like clay. The kinds that begin with trench are for trenches up to 1.5 m deep.', of: HAND_DIGGINGS, optional: true })
   handDigging?: HandDigging | null;
 
   @NestedField(() => ExcavatorBody, { description: 'The excavator, when one digs.', optional: true })
