@@ -111,7 +111,7 @@ describe('the parts of a proposal', () => {
     const liner = await need(['liner'], 'liner');
     // 31 × 23 ft with laps of 3 in: a strip of 15 ft and one of 9 ft cover 23.75 ft; alone it takes 3 of 9 ft × 31 ft or 4 × 23 ft = 828 ft2, or 2 of 15 ft.
     expect(fits(liner)).toEqual(['465 L-15 + 279 L-9', '828 L-9', '1 L-ROLL', '930 L-15', '713 L-SIZE']);
-    expect(liner.suggested?.why).toBe('A sheet of 31.0 ft × 23.0 ft, cut as 2 strip(s) 31.0 ft long: 1 of L-15 and 1 of L-9; 1 seam(s), 31.0 ft in all, lapped 3 in; of 744.0 ft2 bought 23.3 ft2 (3 %) is waste.');
+    expect(liner.suggested?.why).toBe('A sheet of 31.0 ft × 23.0 ft, cut as 2 strips 31.0 ft long: 1 of L-15 and 1 of L-9; 1 seam, 31.0 ft in all, lapped 3 in; of 744.0 ft2 bought 23.3 ft2 (3 %) is waste.');
     expect(Object.keys(reasons(liner)).sort()).toEqual(['L-NARROW', 'L-TON', 'L-UNKNOWN']);
     expect((await propose(['liner']))[0]?.warnings.join()).toContain('Every seam is a place to leak');
   });
@@ -121,7 +121,7 @@ describe('the parts of a proposal', () => {
     // Of the roll 2 strips of 20 + 11 ft: 4 rolls. Cut from 2 m width 31 ft
     // are 9.4488 m and 23 ft are 7.0104 m: 4 strips of 9.4488 m (41.33 yd), or 5 of 7.0104 m (38.33 yd).
     expect(fits(fleece)).toEqual(['4 FLEECE-ROLL', '39 FLEECE']);
-    expect(fleece.suggested?.why).toContain('2 strip(s) 31.0 ft long: 2 of FLEECE-ROLL; 3 seam(s)');
+    expect(fleece.suggested?.why).toContain('2 strips 31.0 ft long: 2 of FLEECE-ROLL; 3 seams');
   });
 
   it('stand in the draft line by line, in whole packs', async () => {
@@ -227,6 +227,7 @@ describe('the parts of a proposal', () => {
     expect(reasons(await need(['skimmer'], 'skimmer'))['SKIM-NONE']).toContain('more than 10 of them');
     expect(fits(today?.parts[0] as Need)).toEqual(['1 LIP-12']);
     expect(today?.warnings.join()).toContain('makes a full-sheet, not a sheet');
+    expect(reasons(await need(['waterfall'], 'spillway', { loopFlow: q(400, 'gpm') }))['LIP-12']).toContain('would stand 4.984 in deep');
     expect((await propose(['waterfall']))[0]?.warnings.join()).toContain('put circulation into the scope, or give loopFlow');
   });
 
@@ -299,5 +300,12 @@ describe('the parts of a proposal', () => {
       fish: expect.stringContaining('rod readings'),
     });
     expect(items.flatMap(({ parts }) => parts.map(({ suggested }) => suggested)).filter((one) => one !== null).map((one) => skuOf(one?.partId))).toEqual(['DOSER-UNSAID']);
+  });
+
+  it('do not take readings of no depth for a pond', async () => {
+    const dry = await survey({ probes: { unit: 'in', readings: [{ toSediment: 0, toBottom: 0 }, { toSediment: 0, toBottom: 0 }] } });
+    const [liner, skimmer] = await propose(['liner', 'skimmer'], { displacedVolume: q(1, 'gal') }, dry);
+    expect([liner?.parts[0]?.suggested, skimmer?.parts[0]?.suggested]).toEqual([null, null]);
+    expect((await company.owner.get(`/v1/surveys/${dry}/takeoff`)).status).toBe(200);
   });
 });

@@ -71,7 +71,7 @@ describe('proposals', () => {
     expect(sheet?.suggested?.quantity).toBe('930');
     expect(sheet?.suggested?.partId).toBe(parts['LINER-WIDE']);
     expect(sheet?.alternatives.map(({ partId }) => partId)).toEqual([parts['LINER-DEAR']]);
-    expect(fleece?.suggested?.why).toContain('2 strip(s) 31.0 ft long: 2 of FLEECE; 1 seam(s)');
+    expect(fleece?.suggested?.why).toContain('2 strips 31.0 ft long: 2 of FLEECE; 1 seam');
     expect(liner?.warnings.join()).toContain('No labor rule for the cost code liner');
   });
 

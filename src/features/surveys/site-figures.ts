@@ -3,10 +3,11 @@ import type { Takeoff } from '../../domain/trade/index.js';
 import { USUAL_EDGE } from '../../domain/trade/stone/index.js';
 import type { SurveyEntity } from './survey.entity.js';
 
-/** The greatest depth of the profile and the readings, m; null when neither was measured. */
+/** The greatest depth of the profile and the readings, m; null when neither was measured, or found any depth. */
 export function greatestDepthM({ depthProfile }: SurveyEntity, { maxDepthM }: Takeoff): number | null {
   const depths = [...(depthProfile ?? []).map(({ depth }) => toSi(depth)), ...(maxDepthM === null ? [] : [maxDepthM])];
-  return depths.length === 0 ? null : Math.max(...depths);
+  const deepest = Math.max(0, ...depths);
+  return deepest > 0 ? deepest : null;
 }
 
 /**

@@ -16,11 +16,11 @@ export function choosePipe(parts: readonly PartEntity[], diameterM: number, leng
     const other = otherSize(attributes.innerDiameter, diameterM);
     if (other !== null) return { reason: other };
     const byLength = inPartUnit(lengthM, 'length', part);
-    if (byLength !== null) return { quantity: byLength, why: `${feet(lengthM)} of the surveyed run have this size.` };
+    if (byLength !== null) return { quantity: byLength, why: `${feet(lengthM)} of the surveyed run are of this size.` };
     if (kindOf(part.unit) !== 'count' || !attributes.pieceLength) return { reason: `It is sold by ${part.unit}, and the length of a piece is not in the catalog.` };
     const pieceM = toSi(attributes.pieceLength);
     const pieces = Math.ceil(lengthM / pieceM - 1e-9);
-    return { quantity: new Decimal(pieces), why: `${feet(lengthM)} of the surveyed run have this size; a piece is ${feet(pieceM)} long.`, cautions: pieces > 1 ? ['Couplings between pieces of pipe are not counted.'] : [] };
+    return { quantity: new Decimal(pieces), why: `${feet(lengthM)} of the surveyed run are of this size; a piece is ${feet(pieceM)} long.`, cautions: pieces > 1 ? ['Couplings between pieces of pipe are not counted.'] : [] };
   });
 }
 
@@ -31,7 +31,7 @@ export function chooseFittings(parts: readonly PartEntity[], kind: FittingKind, 
     if (attributes?.kind !== 'fitting' || !attributes.fittingKind) return { reason: 'Which fitting it is, is not in the catalog.' };
     const other = otherSize(attributes.innerDiameter, diameterM);
     if (other !== null) return { reason: other };
-    return kindOf(unit) === 'count' ? { quantity: new Decimal(count), why: `${count} are in the surveyed run at this size.` } : { reason: `It is sold by ${unit}, not by the piece.` };
+    return kindOf(unit) === 'count' ? { quantity: new Decimal(count), why: `${count} in the surveyed run at this size.` } : { reason: `It is sold by ${unit}, not by the piece.` };
   });
 }
 

@@ -2,7 +2,7 @@ import { type CutPlan, cutPlans } from '../../../domain/trade/liner/index.js';
 import type { PartEntity } from '../../catalog/index.js';
 import { cheaperFirst, type Choice, fit, type Fitting, lineOf, type RuledOut } from '../choice.js';
 import { type CatalogRoll, type Sheet, sheetGoods, stripLine } from './rolls.js';
-import { feet, inches, squareFeet } from './shown.js';
+import { counted, feet, inches, squareFeet } from './shown.js';
 
 /** Pairs go with the square of the rolls; the cheapest alone are those that a mix is worth while with. */
 const MOST_MIXED = 8;
@@ -45,9 +45,9 @@ export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet, lapM: n
 function whyOf(plan: CutPlan, from: readonly CatalogRoll[], sheet: Sheet, lapM: number): string {
   const strips = plan.strips.map(({ roll, count }) => `${count} of ${from[roll]?.part.name ?? ''}`).join(' and ');
   const count = plan.strips.reduce((sum, strip) => sum + strip.count, 0);
-  const seams = plan.seams === 0 ? 'no seam' : `${plan.seams} seam(s), ${feet(plan.seamLengthM)} in all, lapped ${inches(lapM)}`;
+  const seams = plan.seams === 0 ? 'no seam' : `${counted(plan.seams, 'seam')}, ${feet(plan.seamLengthM)} in all, lapped ${inches(lapM)}`;
   const waste = `${squareFeet(Math.max(plan.wasteM2, 0))} (${((Math.max(plan.wasteM2, 0) / plan.boughtM2) * 100).toFixed(0)} %) is waste`;
-  return `A sheet of ${sized(sheet)}, cut as ${count} strip(s) ${feet(plan.stripLengthM)} long: ${strips}; ${seams}; of ${squareFeet(plan.boughtM2)} bought ${waste}.`;
+  return `A sheet of ${sized(sheet)}, cut as ${counted(count, 'strip')} ${feet(plan.stripLengthM)} long: ${strips}; ${seams}; of ${squareFeet(plan.boughtM2)} bought ${waste}.`;
 }
 
 function sized({ lengthM, widthM }: Sheet): string {

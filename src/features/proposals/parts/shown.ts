@@ -26,6 +26,11 @@ export function gallons(m3: number): string {
   return `${(m3 / GALLON_M3).toFixed(0)} gal`;
 }
 
+/** For sentences: "1 strip", "2 strips". */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
 function trimmed(digits: string): string {
   return digits.replace(/\.?0+$/, '');
 }

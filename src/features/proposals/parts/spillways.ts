@@ -7,6 +7,9 @@ import { type Choice, choose } from '../choice.js';
 import { flowLimits } from './flow-parts.js';
 import { inches } from './shown.js';
 
+/** Francis' formula with side contractions holds up to a head of a third of the crest (USBR Water Measurement Manual). */
+const FRANCIS_RANGE = 3;
+
 /**
  * Spillways whose lip the loop feeds with the wanted look, the widest first: on a narrower one the same water makes another
  * look. The lip is taken as sharp.
@@ -22,6 +25,7 @@ export function chooseSpillways(parts: readonly PartEntity[], flowM3PerS: number
     const needed = lookFlow(look, lipM);
     if (!feeds(flowM3PerS, needed)) return { reason: `A ${look} over its lip of ${inches(lipM)} needs ${shownFlow(needed)}; the pump gives ${shownFlow(flowM3PerS)}.` };
     const thicknessM = sheetThickness('sharp', lipM, flowM3PerS);
+    if (thicknessM > lipM / FRANCIS_RANGE) return { reason: `All the pump's water, ${shownFlow(flowM3PerS)}, would stand ${inches(thicknessM)} deep on its lip of ${inches(lipM)}, over a third of the width, where no weir formula holds.` };
     return {
       quantity: new Decimal(1),
       why: `A ${look} over its lip of ${inches(lipM)} needs ${shownFlow(needed)}; the pump gives ${shownFlow(flowM3PerS)}, ${inches(thicknessM)} of water on the lip.`,
