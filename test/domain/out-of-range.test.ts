@@ -47,6 +47,7 @@ const CALLS = {
   'waterfall by look': [waterfall, [{ lipWidthM: 0.6, lip: 'sharp', wanted: { look: 'sheet' }, pump: PUMP }]],
   'waterfall by thickness': [waterfall, [{ lipWidthM: 0.6, lip: 'sharp', wanted: { thicknessM: 0.02 }, pump: null }]],
   'weirFlow, Kindsvater-Carter': [weirFlow, [{ kind: 'kindsvater-carter', headM: 0.1, crestM: 0.5, channelM: 1, crestHeightM: 0.3, downstreamHeadM: 0.02 }]],
+  'weirFlow, notch': [weirFlow, [{ kind: 'v-notch', headM: 0.1, notchDegrees: 60, crestM: null, channelM: null, crestHeightM: null, downstreamHeadM: 0 }]],
   'weirFlow, contracted': [weirFlow, [{ kind: 'contracted', headM: 0.1, crestM: 0.5, channelM: null, crestHeightM: null, downstreamHeadM: 0 }]],
 } as unknown as Record<string, [(...input: unknown[]) => unknown, unknown[]]>;
 

@@ -65,6 +65,7 @@ describe('pipes, pumps, weirs, waterfalls and streams', () => {
     ['waterfall', '/look', null, '/look'],
     ['waterfall', '/pump', null, '/pump'],
     ['weir-flow', '/channel', null, '/channel'],
+    ['weir-flow', '/kind', 'v-notch', '/notchDegrees'],
     ['stream-flow', '/flow', { value: 40, unit: 'gpm' }, '/flow'],
     ['stream-flow', '/fall/value', 300, '/fall'],
     ['stream-flow', '/lining', 'smooth-stone', '/stoneSize'],

@@ -3,18 +3,21 @@ import { DomainError } from '../../errors.js';
 import type { Working } from '../../working.js';
 import { requirePositive, requireWithin } from '../input-checks.js';
 import { kindsvaterCarter } from './kindsvater-carter.js';
+import { kindsvaterShen } from './kindsvater-shen.js';
 
 const FOOT = 0.3048;
 const CUBIC_FOOT = FOOT ** 3;
 
 /** How a notch or crest is built. The formulas speak in feet and ft3/s, as their sources do. */
-export const WEIR_KINDS = ['suppressed', 'contracted', 'kindsvater-carter', 'v-notch-90', 'v-notch-60'] as const;
+export const WEIR_KINDS = ['suppressed', 'contracted', 'kindsvater-carter', 'v-notch-90', 'v-notch-60', 'v-notch'] as const;
 export type WeirKind = (typeof WEIR_KINDS)[number];
 
 export interface WeirInput {
   readonly kind: WeirKind;
   /** Water above the crest or the notch's point, measured upstream of the drawdown. */
   readonly headM: number;
+  /** Of a notch of any angle, 25 to 100 degrees: only for the kind v-notch. */
+  readonly notchDegrees?: number | null;
   /** Of the crest; not used for a V-notch. */
   readonly crestM: number | null;
   /** Of the channel and of the crest above its floor: only for Kindsvater-Carter. */
@@ -39,12 +42,12 @@ const MOST_NOTCH_FT = 1.25;
  * Flow over a thin-plate weir.
  * - suppressed (crest over the full channel): 3.33 L h^1.5; contracted: 3.33 (L − 0.2 h) h^1.5 (Francis), h to L/3
  * - Kindsvater-Carter, any contraction (USBR Water Measurement Manual, ch. 7 §6)
- * - V-notch 90°: 2.49 h^2.48 (Cone); 60°: 1.443 h^2.5 (ASTM D5242)
+ * - V-notch 90°: 2.49 h^2.48 (Cone); 60°: 1.443 h^2.5 (ASTM D5242); 25 to 100°: Kindsvater-Shen (USBR, ch. 7 §7)
  * - drowned: × [1 − (H2/H1)^n]^0.385, n 1.5 or 2.5 (Villemonte; EPA SWMM Reference Manual, vol. II)
  *
  * Range: head from 0.2 ft, to a third of the crest (Francis) or to 1.25 ft (notches, from memory); water at least 0.2 ft
  * below the crest downstream (USBR).
- * @throws DomainError at /head, /crest, /channel, /crestHeight or /downstreamHead
+ * @throws DomainError at /head, /crest, /channel, /crestHeight, /notchDegrees or /downstreamHead
  */
 export function weirFlow(input: WeirInput): WeirFlow {
   const { kind, headM, downstreamHeadM } = input;
@@ -89,6 +92,10 @@ function freeFlow(input: WeirInput, head: number): FreeFlow {
   const high = head > MOST_NOTCH_FT ? ['The head is over 1.25 ft (38 cm), to which notches are rated (limit from memory).'] : [];
   if (kind === 'v-notch-90') return { flow: 2.49 * head ** 2.48, expression: `2.49 × ${h}^2.48`, warnings: high };
   if (kind === 'v-notch-60') return { flow: 1.443 * head ** 2.5, expression: `1.443 × ${h}^2.5`, warnings: high };
+  if (kind === 'v-notch') {
+    if (input.notchDegrees === undefined || input.notchDegrees === null) throw DomainError.at('/notchDegrees', 'This notch needs its angle.');
+    return { ...kindsvaterShen(head, input.notchDegrees), warnings: high };
+  }
   const crest = feet(input.crestM, '/crest');
   const long = (says: string): string[] => (head > crest / 3 ? [`The head is over a third of the crest, to which Francis's formula holds: ${says}.`] : []);
   if (kind === 'suppressed') return { flow: 3.33 * crest * head ** 1.5, expression: `3.33 × ${plain(crest)} × ${h}^1.5`, warnings: long('the approaching water makes the flow greater than this') };
