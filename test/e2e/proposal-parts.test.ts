@@ -191,16 +191,17 @@ describe('the parts of a proposal', () => {
   it('name a skimmer and a filter of the own catalog only', async () => {
     const other = await makeTestCompany(test);
     const theirs = await other.owner.post('/v1/parts', { sku: 'S', name: 'S', unit: 'each', unitCost: usd('1.00'), markupPercent: '0', attributes: { kind: 'skimmer' } });
-    for (const [body, pointer] of [
-      [{ skimmerPartId: theirs.body.id }, '/skimmerPartId'],
-      [{ filterPartId: uuidv7() }, '/filterPartId'],
-      [{ filterPartId: ids['SKIM'] }, '/filterPartId'],
-      [{ displacedVolume: q(5265, 'gal') }, '/displacedVolume'],
-      [{ plantCover: 1.1 }, '/plantCover'],
-      [{ vessels: [{ name: 'old', flow: q(0, 'gpm'), head: q(1, 'ft') }] }, '/vessels/0/flow/value'],
+    for (const [body, status, pointer] of [
+      [{ skimmerPartId: theirs.body.id }, 422, '/skimmerPartId'],
+      [{ filterPartId: uuidv7() }, 422, '/filterPartId'],
+      [{ filterPartId: ids['SKIM'] }, 400, '/filterPartId'],
+      [{ displacedVolume: q(5265, 'gal') }, 400, '/displacedVolume'],
+      [{ plantCover: 1.1 }, 400, '/plantCover'],
+      [{ waterfallLook: 'flood' }, 400, '/waterfallLook'],
+      [{ vessels: [{ name: 'old', flow: q(0, 'gpm'), head: q(1, 'ft') }] }, 400, '/vessels/0/flow/value'],
     ] as const) {
       const answer = await company.estimator.post(`/v1/surveys/${pond}/proposal`, { scope: ['edge'], ...body });
-      expect([answer.status >= 400 && answer.status < 500, answer.body.errors?.[0]?.pointer]).toEqual([true, pointer]);
+      expect([answer.status, answer.body.errors?.[0]?.pointer]).toEqual([status, pointer]);
     }
   });
 
@@ -307,5 +308,15 @@ describe('the parts of a proposal', () => {
     const [liner, skimmer] = await propose(['liner', 'skimmer'], { displacedVolume: q(1, 'gal') }, dry);
     expect([liner?.parts[0]?.suggested, skimmer?.parts[0]?.suggested]).toEqual([null, null]);
     expect((await company.owner.get(`/v1/surveys/${dry}/takeoff`)).status).toBe(200);
+  });
+
+  it('say when more would not do than are shown', async () => {
+    const other = await makeTestCompany(test);
+    const rows = Array.from({ length: 23 }, (_, i) => `S-${i},Skimmer,each,9.00,20,skimmer`);
+    await test.request('post', '/v1/parts/import').set('authorization', `Bearer ${other.owner.token}`).set('content-type', 'text/csv').send(['sku,name,unit,unitCost,markupPercent,kind', ...rows].join('\n'));
+    const theirs = await other.owner.post('/v1/surveys', { featureId: (await makeTestPond(other)).featureId, ...POND });
+    const [skimmer] = (await other.owner.post(`/v1/surveys/${theirs.body.id}/proposal`, { scope: ['skimmer'] })).body.items as Item[];
+    expect(skimmer?.parts[0]?.ruledOut).toHaveLength(20);
+    expect(skimmer?.warnings).toContain('3 more would not do for skimmer; GET /v1/parts?kind=skimmer lists them.');
   });
 });

@@ -18,6 +18,8 @@ export function proposeChoices({ needs, warnings }: ProposedParts, costCode: str
     const [first, ...others] = proposed.fitting;
     if (first === undefined) nothing.push(what);
     else told.push(...first.cautions, ...tooMuch(first, costCode));
+    const more = proposed.ruledOut.length - MOST_RULED_OUT;
+    if (more > 0) told.push(`${more} more would not do for ${what}; GET /v1/parts?kind=${kind} lists them.`);
     return {
       kind,
       what,
