@@ -34,11 +34,13 @@ export function listOf(value: unknown, most: number): readonly unknown[] {
   return value as unknown[];
 }
 
+/** Whether `value` is a list of two finite numbers: for thousands of them, where a place for each error costs too much. */
+export function isNumberPair(value: unknown): value is readonly [number, number] {
+  return Array.isArray(value) && value.length === 2 && Number.isFinite(value[0]) && Number.isFinite(value[1]);
+}
+
 /** @throws DomainError (pointer "") unless `value` is a list of two finite numbers */
 export function numberPair(value: unknown): readonly [number, number] {
-  if (Array.isArray(value) && value.length === 2) {
-    const [a, b] = value as unknown[];
-    if (typeof a === 'number' && Number.isFinite(a) && typeof b === 'number' && Number.isFinite(b)) return [a, b];
-  }
+  if (isNumberPair(value)) return [value[0], value[1]];
   throw DomainError.at('', 'This must be a pair of finite numbers.');
 }

@@ -1,6 +1,6 @@
 import { Decimal, plain } from '../decimal.js';
 import { DomainError, within } from '../errors.js';
-import { numberPair } from '../json-values.js';
+import { isNumberPair, numberPair } from '../json-values.js';
 import type { Working, WorkingValue } from '../working.js';
 import type { MeasuredShape } from './measured-shape.js';
 import { inMetres, metresPer, scaled } from './numbers.js';
@@ -15,7 +15,9 @@ const LISTED_POINTS = 60;
 export function measurePolygon(outline: PolygonOutline): MeasuredShape {
   const factor = metresPer(outline.unit);
   const limit = new Decimal(MAX_LENGTH_M).div(factor).toNumber();
-  outline.points.forEach((point, i) => requireCoordinates(point, limit, `/points/${i}`));
+  outline.points.forEach((point, i) => {
+    if (!isNear(point, limit)) refuse(point, `/points/${i}`);
+  });
   const points = opened(outline.points);
   requireBounded(points, 'points');
   requireSimple(points, 'points');
@@ -71,9 +73,12 @@ export function opened(points: readonly Point[]): readonly Point[] {
   return closed ? points.slice(0, -1) : points;
 }
 
-function requireCoordinates(point: Point, limit: number, pointer: string): void {
-  const [x, y] = within(pointer, () => numberPair(point));
-  if (Math.abs(x) <= limit && Math.abs(y) <= limit) return;
+function isNear(point: Point, limit: number): boolean {
+  return isNumberPair(point) && Math.abs(point[0]) <= limit && Math.abs(point[1]) <= limit;
+}
+
+function refuse(point: Point, pointer: string): never {
+  within(pointer, () => numberPair(point));
   throw DomainError.at(pointer, `A point must lie within ${MAX_LENGTH_M / 1000} km of the origin; check the unit.`);
 }
 

@@ -1,5 +1,5 @@
 import { DomainError, fields, within } from '../errors.js';
-import { finiteNumber, listOf, numberPair, objectOf, type JsonObject } from '../json-values.js';
+import { finiteNumber, isNumberPair, listOf, numberPair, objectOf, type JsonObject } from '../json-values.js';
 import { parseQuantity, parseUnit } from '../quantity/index.js';
 import { measureOutline } from './measure-outline.js';
 import { MAX_OUTLINE_POINTS, OUTLINE_SHAPES, type Outline, type Point } from './outline.js';
@@ -48,5 +48,5 @@ function readOutline(value: unknown): Outline {
 
 /** One more than an outline has, since a closed list repeats its first point. */
 function pairs(value: unknown): Point[] {
-  return listOf(value, MAX_OUTLINE_POINTS + 1).map((pair, i) => within(`/${i}`, () => numberPair(pair)));
+  return listOf(value, MAX_OUTLINE_POINTS + 1).map((pair, i) => (isNumberPair(pair) ? [pair[0], pair[1]] : within(`/${i}`, () => numberPair(pair))));
 }
