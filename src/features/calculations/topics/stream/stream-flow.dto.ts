@@ -20,7 +20,7 @@ export class StreamFlowBody {
   @QuantityField({ description: 'The width of the bed.', kind: 'length', minSi: 0.01, maxSi: 100 })
   bottomWidth: Quantity;
 
-  @NumberField({ description: 'How far the sides lie back for each 1 up; 0, upright, unless told.', min: 0, max: 10, optional: true, default: 0 })
+  @NumberField({ description: 'How many ft the sides lie back for each ft up, or m for each m; 0, upright, unless told.', min: 0, max: 10, optional: true, default: 0 })
   sideSlope?: number | null;
 
   @QuantityField({ description: 'The length of the stream.', kind: 'length', minSi: 0.1, maxSi: 10_000 })
@@ -65,13 +65,13 @@ export class StreamStateView {
   @ApiProperty({ type: QuantityBody, nullable: true, description: 'The depth with the most roughness of such a lining, in in; null likewise.' })
   depthMost: Quantity | null;
 
-  @ApiProperty({ type: 'number', description: 'Manning\'s n.' })
+  @ApiProperty({ type: 'number', description: 'Manning\'s n, with lengths in m; handbooks in feet use the same number.' })
   roughness: number;
 
   @ApiProperty({ type: 'number', description: 'The mean velocity in ft/s.' })
   velocityFtPerS: number;
 
-  @ApiProperty({ type: 'number', description: 'The Froude number; 1 is critical.' })
+  @ApiProperty({ type: 'number', description: 'The Froude number, which has no unit: a factor of the critical velocity.' })
   froude: number;
 
   @ApiProperty({ type: 'string', enum: [...FLOW_REGIMES], description: 'Subcritical (tranquil) below a Froude number of 0.8, supercritical (rapid) above 1.2, between them unsteady.' })
