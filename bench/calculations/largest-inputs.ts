@@ -60,6 +60,7 @@ export const LARGEST_INPUTS: Readonly<Record<string, readonly LargeInput[]>> = {
     { what: '300 readings in 40 points', input: { outline: polygon(ROUND.filter((_, i) => i % 50 === 0)), probes: probes(300), ...inPond } },
     { what: '5,000 readings in 2,000 points', input: { outline: polygon(ROUND), probes: probes(READINGS), ...inPond }, targetMs: 50 },
   ],
+  'section-volume': [{ what: '100 sections', input: { sections: list(100, (i) => ({ at: ft(i / 3), area: { value: 9_000 - i * i * 0.7, unit: 'ft2' } })) } }],
   'liner-sheet': [
     { what: 'outline of 2,000 points', input: { outline: polygon(ROUND), profile } },
     { what: 'zigzag of 2,000 points', input: { outline: polygon(zigzag(0)), profile } },

