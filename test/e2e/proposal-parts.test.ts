@@ -224,12 +224,26 @@ describe('the parts of a proposal', () => {
     expect(fits(lip)).toEqual(['1 LIP-24', '1 LIP-12']);
     expect(reasons(lip)).toEqual({ 'LIP-36': expect.stringMatching(/^A sheet over its lip of 36 in needs 60.0 gpm; the pump gives 5\d/), 'LIP-SMALL': expect.stringContaining('It takes up to 20.0 gpm') });
     expect((await need(['waterfall', 'circulation'], 'spillway', { waterfallLook: 'trickle' })).suggested?.partId).toBe(ids['LIP-36']);
+    // A cascade over 12 in takes 40 gpm; over 24 in 80, which no pump gives.
+    expect(fits(await need(['circulation', 'waterfall'], 'spillway', { waterfallLook: 'cascade' }))).toEqual(['1 LIP-12']);
     const [today] = await propose(['waterfall'], { loopFlow: q(30, 'gpm') });
     expect(reasons(await need(['skimmer'], 'skimmer'))['SKIM-NONE']).toContain('more than 10 of them');
     expect(fits(today?.parts[0] as Need)).toEqual(['1 LIP-12']);
     expect(today?.warnings.join()).toContain('makes a full-sheet, not a sheet');
     expect(reasons(await need(['waterfall'], 'spillway', { loopFlow: q(400, 'gpm') }))['LIP-12']).toContain('would stand 4.984 in deep');
     expect((await propose(['waterfall']))[0]?.warnings.join()).toContain('put circulation into the scope, or give loopFlow');
+  });
+
+  it('name the alternative pump that would feed a lip when the suggested one does not', async () => {
+    const other = await makeTestCompany(test);
+    for (const sku of ['PUMP', 'PUMP-STRONG', 'LIP-36']) {
+      const { attributes, unitCost, unit } = (await company.owner.get(`/v1/parts/${ids[sku]}`)).body;
+      expect((await other.owner.post('/v1/parts', { sku, name: sku, unit, unitCost, markupPercent: '0', attributes })).status).toBe(201);
+    }
+    const theirs = await other.owner.post('/v1/surveys', { featureId: (await makeTestPond(other)).featureId, ...POND, pipeRun: RUN });
+    const [, waterfall] = (await other.owner.post(`/v1/surveys/${theirs.body.id}/proposal`, { scope: ['circulation', 'waterfall'] })).body.items as Item[];
+    expect(waterfall?.parts[0]?.suggested).toBeNull();
+    expect(waterfall?.warnings.join()).toMatch(/PUMP-STRONG, an alternative to the suggested pump, gives 70\.\d gpm: enough for a sheet over LIP-36/);
   });
 
   it('set a doser to the net water, and rule out those that would run dry or overdose', async () => {

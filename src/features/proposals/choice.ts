@@ -2,6 +2,9 @@ import { Decimal } from '../../domain/decimal.js';
 import { fromSi, kindOf, type QuantityKind } from '../../domain/quantity/index.js';
 import type { PartEntity } from '../catalog/index.js';
 
+/** How many alternatives are shown. */
+export const MOST_ALTERNATIVES = 10;
+
 /** So much of a part, in the part's unit and in whole packs. */
 export interface Line {
   readonly part: PartEntity;

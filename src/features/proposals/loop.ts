@@ -89,5 +89,5 @@ function pumpAgainst({ body, survey, currency, parts }: Wanted, taken: readonly 
 }
 
 function flowOf(pump: Loop['pump']): number | null {
-  return 'missing' in pump ? null : pump.flowM3PerS;
+  return 'missing' in pump ? null : (pump.flowsM3PerS[0] ?? null);
 }

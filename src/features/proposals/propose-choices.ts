@@ -1,9 +1,8 @@
 import { canBeQuoted } from './draft.js';
-import type { Fitting, Line } from './choice.js';
+import { type Fitting, type Line, MOST_ALTERNATIVES } from './choice.js';
 import type { ProposedParts } from './propose-parts.js';
 import type { ProposedChoiceView, ProposedLineView, ProposedPartView } from './proposals.dto.js';
 
-const MOST_ALTERNATIVES = 10;
 const MOST_RULED_OUT = 20;
 
 /** What a scope takes from the catalog as it is shown, with what is missing and what to be careful about. */

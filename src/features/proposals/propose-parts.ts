@@ -16,7 +16,7 @@ import { chooseFittings, choosePipe } from './parts/pipes.js';
 import { choosePlants } from './parts/plants.js';
 import { chooseSheets } from './parts/sheets.js';
 import { feet, inches } from './parts/shown.js';
-import { chooseSpillways } from './parts/spillways.js';
+import { chooseSpillways, otherPump } from './parts/spillways.js';
 import type { Scope } from './scopes.js';
 import type { Wanted } from './wanted.js';
 
@@ -82,10 +82,12 @@ const circulation: Propose = (wanted, loop) => {
   return { needs: [pump, ...counted], warnings: loop.warnings };
 };
 
-const waterfall: Propose = (wanted, { flowM3PerS }) =>
-  only('spillway', 'spillway', flowM3PerS === null
-    ? { missing: wanted.scopes.includes('circulation') ? 'A spillway is chosen by the flow of its pump, and no pump could be suggested.' : 'A spillway is chosen by the flow of its pump: put circulation into the scope, or give loopFlow.' }
-    : chooseSpillways(ofKind(wanted, 'spillway'), flowM3PerS, wanted.body.waterfallLook ?? 'sheet'));
+const waterfall: Propose = (wanted, { flowM3PerS, pump }) => {
+  if (flowM3PerS === null) return only('spillway', 'spillway', { missing: wanted.scopes.includes('circulation') ? 'A spillway is chosen by the flow of its pump, and no pump could be suggested.' : 'A spillway is chosen by the flow of its pump: put circulation into the scope, or give loopFlow.' });
+  const [spillways, look] = [ofKind(wanted, 'spillway'), wanted.body.waterfallLook ?? 'sheet'];
+  const choice = chooseSpillways(spillways, flowM3PerS, look);
+  return only('spillway', 'spillway', choice, choice.fitting.length > 0 || 'missing' in pump ? [] : otherPump(spillways, look, pump));
+};
 
 const plants: Propose = (wanted) => {
   const { body, survey, takeoff } = wanted;

@@ -18,8 +18,8 @@ export interface PumpingWanted {
 }
 
 export interface PumpChoice extends Choice {
-  /** m3/s at the operating point of the pump that is suggested; null when none is. */
-  readonly flowM3PerS: number | null;
+  /** m3/s at the operating point of each that would do, in their order. */
+  readonly flowsM3PerS: readonly number[];
 }
 
 /** Plastic pipe: C 150 (NRCS 430HH), roughness 5e-6 ft. Water at 20 degC. Running all year. */
@@ -47,6 +47,6 @@ export function choosePumps(parts: readonly PartEntity[], { flowM3PerS, waterM3,
   return {
     fitting,
     ruledOut: [...failed.map(({ index, reason }) => ({ part: partAt(index), reason })), ...unknown.map((part) => ({ part, reason: 'Its pump curve or its power is not in the catalog.' }))],
-    flowM3PerS: ranked[0]?.flow ?? null,
+    flowsM3PerS: ranked.map(({ flow }) => flow),
   };
 }

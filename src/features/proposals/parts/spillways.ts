@@ -3,8 +3,9 @@ import { toSi } from '../../../domain/quantity/index.js';
 import { shownFlow } from '../../../domain/trade/hydraulics/index.js';
 import { type Look, LOOK_NAMES, lookFlow, sheetThickness, waterfall } from '../../../domain/trade/weir/index.js';
 import type { PartEntity } from '../../catalog/index.js';
-import { type Choice, choose } from '../choice.js';
+import { type Choice, choose, MOST_ALTERNATIVES } from '../choice.js';
 import { flowLimits } from './flow-parts.js';
+import type { PumpChoice } from './pumps.js';
 import { inches } from './shown.js';
 
 /** Francis' formula with side contractions holds up to a head of a third of the crest (USBR Water Measurement Manual). */
@@ -33,6 +34,16 @@ export function chooseSpillways(parts: readonly PartEntity[], flowM3PerS: number
     };
   });
   return { fitting: [...fitting].sort((a, b) => (lipOf(b.part) ?? 0) - (lipOf(a.part) ?? 0)), ruledOut };
+}
+
+/** The first alternative to the suggested pump with which a spillway would do. */
+export function otherPump(parts: readonly PartEntity[], look: Look, { fitting, flowsM3PerS }: PumpChoice): string[] {
+  for (const [i, flowM3PerS] of flowsM3PerS.slice(0, MOST_ALTERNATIVES + 1).entries()) {
+    const [spillway] = chooseSpillways(parts, flowM3PerS, look).fitting;
+    const pump = fitting[i];
+    if (spillway !== undefined && pump !== undefined) return [`${pump.part.name}, an alternative to the suggested pump, gives ${shownFlow(flowM3PerS)}: enough for a ${look} over ${spillway.part.name}.`];
+  }
+  return [];
 }
 
 /** m */
