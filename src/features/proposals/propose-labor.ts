@@ -65,7 +65,8 @@ function withHours(rule: PricingRule, description: string, pieces: Decimal | nul
     const { hours, working } = priceLabor(item, rule, measured, company, '');
     return { ...item, hours: hours?.toFixed() ?? null, working };
   } catch (error) {
-    if (error instanceof Problem) return error.detail;
+    // A warning stands beside the work; a place in a request that nobody has sent would only confuse.
+    if (error instanceof Problem) return error.code === 'invalid-input' ? error.errors.map(({ detail }) => detail).join(' ') : error.detail;
     throw error;
   }
 }

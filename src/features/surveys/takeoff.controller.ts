@@ -5,6 +5,7 @@ import { ReadRoute } from '../../platform/http/api.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import { Reply } from '../../platform/http/reply.js';
 import { CompaniesService } from '../companies/index.js';
+import { profileWarnings } from './profile-warnings.js';
 import { toByPlaceView } from './sediment-by-place.mapper.js';
 import { SurveysService } from './surveys.service.js';
 import { TakeoffQuery, TakeoffView } from './takeoff.dto.js';
@@ -23,7 +24,8 @@ export class TakeoffController {
   async read(@CurrentActor() actor: Actor, @IdParam() id: string, @Query() query: TakeoffQuery): Promise<Reply<TakeoffView>> {
     const survey = await this.surveys.find(actor, id);
     const units = query.units ?? (await this.companies.current(actor)).unitSystem;
-    const takeoff = this.surveys.takeoff(survey);
+    const computed = this.surveys.takeoff(survey);
+    const takeoff = { ...computed, warnings: [...computed.warnings, ...profileWarnings(survey, computed)] };
     const truck = truckOf(query.truckVolume, query.truckPayload, units);
     // The company can change its units, and the truck is asked for, so they are part of what the tag stands for.
     const etag = [survey.version, units, query.truckVolume ?? '', query.truckPayload ?? ''].join('-');

@@ -15,7 +15,7 @@ export function toSurveyInputs(asked: AskedInputs): SurveyInputs {
   return fields({
     depthProfile: () => (asked.depthProfile ? inOrder(filled(asked.depthProfile)) : null),
     pipeRun: () => (asked.pipeRun ? inPairs(filled(asked.pipeRun)) : null),
-    equipmentCondition: () => filled(asked.equipmentCondition ?? []).map((entry, i) => within(`/${i}`, () => named(entry))),
+    equipmentCondition: () => eachOnce(filled(asked.equipmentCondition ?? []).map((entry, i) => within(`/${i}`, () => named(entry)))),
     reclaimedMaterials: () => filled(asked.reclaimedMaterials ?? []),
     waterTests: () => filled(asked.waterTests ?? []).map((test, i) => within(`/${i}`, () => telling(test))),
   });
@@ -38,6 +38,19 @@ function inPairs(run: PipeRunBody): PipeRunBody {
 function named(entry: EquipmentConditionBody): EquipmentConditionBody {
   if (entry.equipmentId !== undefined || entry.kind !== undefined) return entry;
   throw DomainError.at('/kind', 'is missing; name the equipment by its id, or say what kind it is');
+}
+
+/** Two conditions of one pump would contradict each other, and nobody could tell which one holds. */
+function eachOnce(entries: EquipmentConditionBody[]): EquipmentConditionBody[] {
+  const first = new Map<string, number>();
+  entries.forEach(({ equipmentId }, i) => {
+    if (!equipmentId) return;
+    const id = equipmentId.toLowerCase();
+    const earlier = first.get(id);
+    if (earlier !== undefined) throw DomainError.at(`/${i}/equipmentId`, `is the piece of entry ${earlier} already; say all that was found of it in one entry`);
+    first.set(id, i);
+  });
+  return entries;
 }
 
 function telling(test: WaterTestBody): WaterTestBody {
