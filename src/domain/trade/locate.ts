@@ -34,12 +34,15 @@ export class EdgeBands {
     this.bands = points.length;
     this.edges = new Float64Array(4 * points.length);
     let [low, high] = [Infinity, -Infinity];
-    points.forEach((from, index) => {
-      const to = next(points, index);
-      this.edges.set([from[0], from[1], to[0], to[1]], 4 * index);
-      if (from[1] < low) low = from[1];
-      if (from[1] > high) high = from[1];
-    });
+    for (let index = 0; index < points.length; index += 1) {
+      const [[ax, ay], [bx, by]] = [points[index] as Point, next(points, index)];
+      this.edges[4 * index] = ax;
+      this.edges[4 * index + 1] = ay;
+      this.edges[4 * index + 2] = bx;
+      this.edges[4 * index + 3] = by;
+      if (ay < low) low = ay;
+      if (ay > high) high = ay;
+    }
     [this.low, this.high] = [low - toleranceM, high + toleranceM];
     this.starts = new Uint32Array(this.bands + 1);
     this.eachBand((band) => (this.starts[band + 1] as number)++);

@@ -37,11 +37,11 @@ export function measurePoints(
   if (!(areaM2 > 0)) throw DomainError.at('', 'The outline is too small to have an area; check the unit.');
   const perimeterM = scaled(perimeter, factor);
   const inputs = [...before, { name: 'points', value: listed(points, 'points'), unit }];
-  const f = plain(factor);
+  const [f, metres] = [plain(factor), factor.toNumber()];
   return {
     areaM2,
     perimeterM,
-    points: points.map((point) => inMetres(point, factor.toNumber())),
+    points: points.map((point) => inMetres(point, metres)),
     areaWorking: working("Area of a polygon by the surveyor's formula: half of |sum of x(i) y(i+1) - x(i+1) y(i)|", inputs, [
       ['area in the square of the entered unit', `shoelace sum over ${points.length} points / 2`, plain(area), undefined],
       ['area', `${plain(area)} × ${f}²`, plain(areaM2), 'm2'],

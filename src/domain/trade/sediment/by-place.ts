@@ -2,6 +2,7 @@ import { DomainError, within } from '../../errors.js';
 import type { Working } from '../../working.js';
 import { requireSoundProbes } from '../check-probes.js';
 import { measureOutline } from '../measure-outline.js';
+import { EdgeBands, SHORE_TOLERANCE_M } from '../locate.js';
 import { metresPer } from '../numbers.js';
 import type { Outline } from '../outline.js';
 import { probeFigures } from '../probe-means.js';
@@ -73,7 +74,8 @@ function placedPond(outline: Outline, probes: Probes): PlacedPond {
     throw DomainError.at('/outline/shape', 'Readings can be placed in a polygon or a two-stake outline only; the other shapes have no axes.');
   }
   within('/probes', () => requireSoundProbes(probes));
-  const placement = placeReadings(points, outline.unit, probes);
+  const edges = new EdgeBands(points, SHORE_TOLERANCE_M);
+  const placement = placeReadings(points, edges, outline.unit, probes);
   const { thickness, depth } = probeFigures(probes);
   const factor = metresPer(probes.unit).toNumber();
   const mesh = meshOf(points, placement.placed);
@@ -81,7 +83,7 @@ function placedPond(outline: Outline, probes: Probes): PlacedPond {
     areaM2,
     placement,
     mesh,
-    cover: coverOf(points, mesh),
+    cover: coverOf(edges, mesh),
     thicknessM: thickness.metres,
     mean: { sedimentM3: areaM2 * thickness.metres, waterM3: areaM2 * depth.metres },
     error: volumeError(probes.readings.map(({ toSediment, toBottom }) => (toBottom - toSediment) * factor), areaM2),

@@ -43,11 +43,17 @@ export function meshOf(points: readonly Point[], placed: readonly Placed[]): Mes
 }
 
 function cornersAndReadings(points: readonly Point[], placed: readonly Placed[]): ShorePoint[] {
-  const readings = placed.filter((reading): reading is Placed & { shore: number } => reading.shore !== null);
-  const taken = new Set(readings.map(({ shore }) => shore));
-  const corners = points.flatMap(([x, y], position) => (taken.has(position) ? [] : [{ position, x, y, reading: null }]));
-  const ordered = [...corners, ...readings.map((reading) => ({ position: reading.shore, x: reading.x, y: reading.y, reading }))];
-  return ordered.sort((a, b) => a.position - b.position).map(({ x, y, reading }) => ({ x, y, reading }));
+  const readings = placed.filter((reading): reading is Placed & { shore: number } => reading.shore !== null).sort((a, b) => a.shore - b.shore);
+  const shore: ShorePoint[] = [];
+  let at = 0;
+  points.forEach(([x, y], corner) => {
+    if (readings[at]?.shore !== corner) shore.push({ x, y, reading: null });
+    for (let reading = readings[at]; reading !== undefined && reading.shore < corner + 1; reading = readings[at]) {
+      shore.push({ x: reading.x, y: reading.y, reading });
+      at += 1;
+    }
+  });
+  return shore;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { DomainError } from '../../errors.js';
-import { EdgeBands, SHORE_TOLERANCE_M } from '../locate.js';
+import type { EdgeBands } from '../locate.js';
 import type { Point } from '../outline.js';
 import { next } from '../polygon.js';
 import type { Probes } from '../probes.js';
@@ -34,11 +34,11 @@ const KEY_ROW = 2 ** 25;
 /**
  * The readings that have a place inside the outline, or within the shore tolerance of it: those move onto the shore.
  * @param pointsM the outline
+ * @param edges of it, within the shore tolerance
  */
-export function placeReadings(pointsM: readonly Point[], outlineUnit: Unit, probes: Probes): Placement {
+export function placeReadings(pointsM: readonly Point[], edges: EdgeBands, outlineUnit: Unit, probes: Probes): Placement {
   const perPlace = metresPer(outlineUnit).toNumber();
   const perDepth = metresPer(probes.unit).toNumber();
-  const edges = new EdgeBands(pointsM, SHORE_TOLERANCE_M);
   const places = new Map<number | string, number>();
   const placed: Placed[] = [];
   const counts: number[] = [];

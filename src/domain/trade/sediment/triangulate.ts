@@ -1,5 +1,4 @@
-import { EdgeBands } from '../locate.js';
-import type { Point } from '../outline.js';
+import type { EdgeBands } from '../locate.js';
 import type { Layers } from './edge-rule.js';
 import type { Mesh } from './mesh.js';
 import type { GridPoint } from './point-grid.js';
@@ -30,11 +29,10 @@ export interface Triangulated {
 
 /**
  * The triangles whose middle lies inside the outline.
- * @param outline metres
+ * @param edges of the outline, metres
  */
-export function coverOf(outline: readonly Point[], { shore, inside, corners, alongShore }: Mesh): Cover {
+export function coverOf(edges: EdgeBands, { shore, inside, corners, alongShore }: Mesh): Cover {
   const points: GridPoint[] = [...shore, ...inside];
-  const edges = new EdgeBands(outline, 0);
   const kept = { corners: new Uint32Array(corners.length), areas: new Float64Array(corners.length / 3) };
   let triangles = 0;
   const sum = { areaM2: 0, unreadAreaM2: 0 };
