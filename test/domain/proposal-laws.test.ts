@@ -6,6 +6,7 @@ import { shareWithin } from '../../src/features/proposals/parts/depth-share.js';
 import { choosePipe } from '../../src/features/proposals/parts/pipes.js';
 import { chooseSheets } from '../../src/features/proposals/parts/sheets.js';
 
+const SEAM = { leaks: true, pricePerM: new Decimal(0) };
 const metres = (value: number): Quantity => ({ value, unit: 'm' });
 const part = (values: Partial<PartEntity>): PartEntity => Object.assign(new PartEntity(), { packSize: new Decimal(1), unitCost: new Decimal(1), ...values });
 
@@ -46,7 +47,7 @@ describe('what is suggested from the catalog', () => {
   it('does not depend on the order of the catalog', () => {
     fc.assert(
       fc.property(rolls, sheet, (parts, size) => {
-        const shown = (list: readonly PartEntity[]): string[] => chooseSheets(list, size, 0.0762, true).fitting.map(({ cost }) => cost.toFixed());
+        const shown = (list: readonly PartEntity[]): string[] => chooseSheets(list, size, 0.0762, SEAM).fitting.map(({ cost }) => cost.toFixed());
         expect(shown([...parts].reverse())).toEqual(shown(parts));
       }),
     );
@@ -55,13 +56,13 @@ describe('what is suggested from the catalog', () => {
   it('covers the sheet, never costs less for a longer one, and puts the cheapest first', () => {
     fc.assert(
       fc.property(rolls, sheet, fc.integer({ min: 1, max: 50 }), (parts, size, more) => {
-        const { fitting } = chooseSheets(parts, size, 0.0762, true);
+        const { fitting } = chooseSheets(parts, size, 0.0762, SEAM);
         const [first] = fitting;
         const areaOf = (sold: PartEntity): number => (sold.unit === 'each' && sold.attributes?.kind === 'liner' ? (sold.attributes.rollWidth?.value ?? NaN) * 20 : 1);
         const bought = [first, ...(first?.also ?? [])].reduce((sum, line) => sum + (line === undefined ? 0 : line.quantity.toNumber() * areaOf(line.part)), 0);
         expect(bought).toBeGreaterThan(size.lengthM * size.widthM * (1 - 1e-6));
         expect(fitting.every(({ cost }) => cost.gte(first?.cost ?? 0))).toBe(true);
-        const longer = chooseSheets(parts, { ...size, lengthM: size.lengthM + more / 10 }, 0.0762, true).fitting[0];
+        const longer = chooseSheets(parts, { ...size, lengthM: size.lengthM + more / 10 }, 0.0762, SEAM).fitting[0];
         // To a hundredth of a unit, which each of two lines is rounded up to.
         expect(longer?.cost.plus(1).gte(first?.cost ?? 0)).toBe(true);
       }),

@@ -112,6 +112,8 @@ describe('the parts of a proposal', () => {
     // 31 × 23 ft with laps of 3 in: a strip of 15 ft and one of 9 ft cover 23.75 ft; alone it takes 3 of 9 ft × 31 ft or 4 × 23 ft = 828 ft2, or 2 of 15 ft.
     expect(fits(liner)).toEqual(['465 L-15 + 279 L-9', '828 L-9', '1 L-ROLL', '930 L-15', '713 L-SIZE']);
     expect(liner.suggested?.why).toBe('A sheet of 31.0 ft × 23.0 ft, cut as 2 strips 31.0 ft long: 1 of L-15 and 1 of L-9; 1 seam, 31.0 ft in all, lapped 3 in; of 744.0 ft2 bought 23.3 ft2 (3 %) is waste.');
+    // A foot of seam at 3.05: 706.80 + 31 × 3.05 = 801.35, more than the whole roll without a seam. L-9 turns: 3 strips of 31 ft have 62 ft of seam, 4 of 23 ft have 69.
+    expect(fits(await need(['liner'], 'liner', { seamCostPerFoot: '3.05' }))).toEqual(['1 L-ROLL', '465 L-15 + 279 L-9', '930 L-15', '837 L-9', '713 L-SIZE']);
     expect(Object.keys(reasons(liner)).sort()).toEqual(['L-NARROW', 'L-TON', 'L-UNKNOWN']);
     expect((await propose(['liner']))[0]?.warnings.join()).toContain('Every seam is a place to leak');
   });

@@ -1,7 +1,7 @@
 import { ApiSchema } from '@nestjs/swagger';
 import type { Quantity } from '../../domain/quantity/index.js';
 import { LOOK_NAMES, type Look } from '../../domain/trade/weir/index.js';
-import { BooleanField, ChoiceField, IdField, ListField, NumberField, QuantityField, TextField } from '../../platform/http/fields/index.js';
+import { BooleanField, ChoiceField, DecimalField, IdField, ListField, NumberField, QuantityField, TextField } from '../../platform/http/fields/index.js';
 
 @ApiSchema({ name: 'VesselOnSite', description: 'A skimmer, filter or other vessel that stays, and that the whole flow of the loop goes through. Its loss goes with the square of the flow.' })
 export class VesselOnSiteBody {
@@ -22,6 +22,9 @@ export class DesignBody {
 
   @QuantityField({ description: 'How much two strips of a sheet lap over at a seam; 3 in for liner and 6 in for underlayment unless told (common practice).', kind: 'length', minSi: 0, maxSi: 1, optional: true })
   seamLap?: Quantity | null;
+
+  @DecimalField({ description: 'What a foot of seam in the liner costs in goods and hours, in the company\'s currency: cuts with fewer seams win by it. Nothing unless told.', min: '0', max: '10000', scale: 4, optional: true, default: '0' })
+  seamCostPerFoot?: string | null;
 
   @IdField({ description: 'The skimmer of the catalog whose loss the pumps are ranked with, instead of the suggested one.', optional: true })
   skimmerPartId?: string | null;

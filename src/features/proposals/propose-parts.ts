@@ -1,3 +1,4 @@
+import { Decimal } from '../../domain/decimal.js';
 import { toSi } from '../../domain/quantity/index.js';
 import { straightSheet, USUAL_OVERLAP_M } from '../../domain/trade/liner/index.js';
 import { USUAL_EDGE } from '../../domain/trade/stone/index.js';
@@ -14,7 +15,7 @@ import { mediaWarnings } from './parts/media.js';
 import { pipeNeeds } from './parts/pipe-needs.js';
 import { chooseFittings, choosePipe } from './parts/pipes.js';
 import { choosePlants } from './parts/plants.js';
-import { chooseSheets } from './parts/sheets.js';
+import { chooseSheets, type Seam } from './parts/sheets.js';
 import { feet, inches } from './parts/shown.js';
 import { chooseSpillways, otherPump } from './parts/spillways.js';
 import type { Scope } from './scopes.js';
@@ -22,6 +23,7 @@ import type { Wanted } from './wanted.js';
 
 /** How much strips lap over at a seam: common practice. */
 const USUAL_LAP_M = { liner: 3 * 0.0254, underlayment: 6 * 0.0254 } as const;
+const FOOT_M = 0.3048;
 const USUAL_PLANT_COVER = 0.5;
 
 const FOLDS = 'The sheet is for sides that go straight down to the greatest depth. Folds in corners and curves, and laps under a waterfall or stream, come on top.';
@@ -56,9 +58,14 @@ const sheets: Propose = (wanted) => {
   const choose = (kind: keyof typeof USUAL_LAP_M): Choice | Missing =>
     sheet === null
       ? { missing: 'The sheet needs a length and a width, and a depth: measure the outline, and readings or a depth profile.' }
-      : chooseSheets(ofKind(wanted, kind), sheet, body.seamLap ? toSi(body.seamLap) : USUAL_LAP_M[kind], kind === 'liner');
+      : chooseSheets(ofKind(wanted, kind), sheet, body.seamLap ? toSi(body.seamLap) : USUAL_LAP_M[kind], seamOf(kind, body.seamCostPerFoot));
   return { needs: [{ kind: 'liner', what: 'liner', proposed: choose('liner') }, { kind: 'underlayment', what: 'underlayment', proposed: choose('underlayment') }], warnings: sheet === null ? [] : [FOLDS] };
 };
+
+/** Underlayment is only laid over itself. */
+function seamOf(kind: keyof typeof USUAL_LAP_M, costPerFoot: string | null | undefined): Seam {
+  return kind === 'liner' ? { leaks: true, pricePerM: new Decimal(costPerFoot ?? 0).div(FOOT_M) } : { leaks: false, pricePerM: new Decimal(0) };
+}
 
 const edge: Propose = (wanted) => {
   const { body, survey, takeoff } = wanted;

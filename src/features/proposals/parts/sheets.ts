@@ -1,8 +1,14 @@
+import type { Decimal } from '../../../domain/decimal.js';
 import { type CutPlan, cutPlans } from '../../../domain/trade/liner/index.js';
 import type { PartEntity } from '../../catalog/index.js';
 import { cheaperFirst, type Choice, fit, type Fitting, lineOf, type RuledOut } from '../choice.js';
 import { type CatalogRoll, type Sheet, sheetGoods, stripLine } from './rolls.js';
 import { counted, feet, inches, squareFeet } from './shown.js';
+
+export interface Seam {
+  readonly leaks: boolean;
+  readonly pricePerM: Decimal;
+}
 
 /** Pairs go with the square of the rolls; the cheapest alone are those that a mix is worth while with. */
 const MOST_MIXED = 8;
@@ -15,9 +21,10 @@ const MADE_TO_SIZE = 'it is sold by area and the catalog has no roll width, so i
  * The cheapest cuts of a sheet from the catalog's rolls: each roll alone, and two of them mixed where that costs less than
  * either alone. Sheets made to size come after all that is cut, as nobody has counted what they waste.
  * @param lapM of a seam
- * @param watertight whether a seam can leak
+ * @param seam whether it can leak, and what a metre of it costs, by which cuts are compared
  */
-export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet, lapM: number, watertight: boolean): Choice {
+export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet, lapM: number, seam: Seam): Choice {
+  const pricePerM = seam.pricePerM.toNumber();
   const [rolls, made, ruledOut]: [CatalogRoll[], Fitting[], RuledOut[]] = [[], [], []];
   for (const part of parts) {
     const goods = sheetGoods(part, sheet, lapM);
@@ -27,14 +34,15 @@ export function chooseSheets(parts: readonly PartEntity[], sheet: Sheet, lapM: n
   }
   const laid = (plan: CutPlan, from: readonly CatalogRoll[]): Fitting => {
     const widestFirst = [...plan.strips].sort((a, b) => (from[b.roll] as CatalogRoll).roll.widthM - (from[a.roll] as CatalogRoll).roll.widthM);
-    return fit(widestFirst.map((strip) => stripLine(from[strip.roll] as CatalogRoll, strip)), whyOf({ ...plan, strips: widestFirst }, from, sheet, lapM), watertight && plan.seams > 0 ? [SEAMS_LEAK] : []);
+    const goods = fit(widestFirst.map((strip) => stripLine(from[strip.roll] as CatalogRoll, strip)), whyOf({ ...plan, strips: widestFirst }, from, sheet, lapM), seam.leaks && plan.seams > 0 ? [SEAMS_LEAK] : []);
+    return { ...goods, cost: goods.cost.plus(seam.pricePerM.times(plan.seamLengthM)) };
   };
-  const alone = rolls.map((one) => ({ one, fitting: cutPlans(sheet, [one.roll], lapM, 0).map((plan) => laid(plan, [one])).sort(cheaperFirst)[0] as Fitting }));
+  const alone = rolls.map((one) => ({ one, fitting: cutPlans(sheet, [one.roll], lapM, pricePerM).map((plan) => laid(plan, [one])).sort(cheaperFirst)[0] as Fitting }));
   alone.sort((a, b) => cheaperFirst(a.fitting, b.fitting));
   const narrowestM = Math.min(...alone.map(({ one }) => one.roll.widthM));
   const few = Math.max(sheet.lengthM, sheet.widthM) > MOST_STRIPS_MIXED * narrowestM ? [] : alone.slice(0, MOST_MIXED);
   const pair = ({ strips }: CutPlan): number => (strips[0]?.roll ?? 0) * MOST_MIXED + (strips[1]?.roll ?? 0);
-  const mixes = cutPlans(sheet, few.map(({ one }) => one.roll), lapM, 0).filter(({ strips }) => strips.length > 1);
+  const mixes = cutPlans(sheet, few.map(({ one }) => one.roll), lapM, pricePerM).filter(({ strips }) => strips.length > 1);
   const bestMixes = mixes.filter((plan, i) => mixes.findIndex((other) => pair(other) === pair(plan)) === i).flatMap((plan): Fitting[] => {
     const mixed = laid(plan, few.map(({ one }) => one));
     return plan.strips.every(({ roll }) => few[roll]?.fitting.cost.gt(mixed.cost)) ? [mixed] : [];
