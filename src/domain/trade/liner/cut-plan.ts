@@ -4,6 +4,8 @@ import { cutStrips, type PricedRoll, type StripSet } from './strips.js';
 
 /** So that a sheet takes hundreds of strips at most, and a seam is no strip of its own. */
 const LEAST_WIDTH = 4;
+/** A strip is counted as covering its place when it is this share short of it: binary dust. */
+const DUST = 1e-8;
 
 export interface CutStrip extends StripSet {
   /** Into the list of rolls. */
@@ -75,6 +77,7 @@ function laid(direction: CutPlan['direction'], along: number, across: number, co
   const seamLengthM = between * along + sum((strip) => crossings(strip) * widthOf(rolls, strip.roll));
   const boughtM2 = sum((strip) => strip.boughtM * widthOf(rolls, strip.roll));
   const overlapM2 = seamLengthM * overlapM;
+  const wasteM2 = boughtM2 - along * across - overlapM2;
   const goods = sum((strip) => strip.boughtM * ((rolls[strip.roll] as PricedRoll).pricePerM ?? widthOf(rolls, strip.roll)));
   return {
     direction,
@@ -84,7 +87,8 @@ function laid(direction: CutPlan['direction'], along: number, across: number, co
     seamLengthM,
     boughtM2,
     overlapM2,
-    wasteM2: boughtM2 - along * across - overlapM2,
+    // A cut without waste must not show a little less than none.
+    wasteM2: Math.abs(wasteM2) < DUST * boughtM2 ? 0 : wasteM2,
     rank: goods + seamLengthM * seamPricePerM,
   };
 }
