@@ -27,6 +27,11 @@ describe('text made fit to print', () => {
     },
   );
 
+  it('writes out signs of the trade that the font lacks', () => {
+    expect(clean('⌀ 2 in, ≤ 10 ft deep, ≥ 3 ft wide, ≈ 40 gpm, pump → filter')).toBe('Ø 2 in, <= 10 ft deep, >= 3 ft wide, ~ 40 gpm, pump -> filter');
+    expect(clean(clean('⌀\u0301 ≤\u0338'))).toBe(clean('⌀\u0301 ≤\u0338'));
+  });
+
   it('composes letters typed with separate accents', () => {
     expect(clean('Nguye\u0302\u0303n')).toBe('Nguyễn');
   });

@@ -3,6 +3,10 @@ import { canDraw } from './fonts.js';
 /** Drawn for what the font cannot draw: something visibly missing is asked about, a silent gap is not. */
 export const REPLACEMENT = '\uFFFD';
 
+/** Signs of the trade that the font lacks, as they are written where there is no such key. */
+const WRITTEN: Readonly<Record<string, string>> = { '≤': '<=', '≥': '>=', '≈': '~', '→': '->', '←': '<-', '⌀': 'Ø', '∅': 'Ø' };
+const WRITTEN_SIGNS = new RegExp(`[${Object.keys(WRITTEN).join('')}]`, 'gu');
+
 const LINE_ENDS = /\r\n|[\r\v\f\u0085\u2028\u2029]/gu;
 // C0 and C1 controls, and the format characters: bidirectional overrides that could make an amount read backwards,
 // zero-width characters, soft hyphens, byte order marks, tags. Line feeds stay.
@@ -12,11 +16,13 @@ const MOST_MARKS = 3;
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /**
- * Text of any origin made fit to print: NFC, no control or bidirectional character, spaces of one kind, and one
- * visible mark for each thing a reader would see as one character and the font cannot draw. Line feeds stay.
+ * Text of any origin made fit to print: NFC, no control or bidirectional character, spaces of one kind, signs such as
+ * ≤ written out, and one visible mark for each thing a reader would see as one character and the font cannot draw.
+ * Line feeds stay.
  */
 export function clean(text: string): string {
   const tidy = text
+    .replace(WRITTEN_SIGNS, (sign) => WRITTEN[sign] ?? sign)
     .normalize('NFC')
     .replace(LINE_ENDS, '\n')
     .replace(/[\u2007\u202F]/gu, '\u00A0')
