@@ -159,3 +159,9 @@ test('refuses what has no places, with the field', () => {
   expect(refusals(() => sedimentByPlace(polygon(SQUARE), metres(at(5, 5, 2, 1)), ZERO))).toEqual(['/probes/readings/0/toBottom']);
   expect(refusals(() => sedimentByPlace(polygon(SQUARE), metres(at(5, 5)), { kind: 'shore-readings' }))).toEqual(['/edge']);
 });
+
+test('never shows an interval that is too wide as the one that is wanted', () => {
+  const { warnings } = sedimentByPlace(polygon(SQUARE), metres(at(3, 3, 0, 0.091), at(6, 6, 0, 0.1), at(3, 7, 0, 0.109)), NEAREST);
+  // 2.919986 × 0.009 / √3 / 0.1 = 15.17 %; a fourth reading makes it 10.6 %.
+  expect(warnings.join(' ')).toContain('±16 %, wider than ±15 %: take 1 more reading, spread');
+});

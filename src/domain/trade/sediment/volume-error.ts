@@ -57,5 +57,8 @@ function fewest(n: number, halfShare: (count: number) => number): number {
 export function errorWarnings(error: VolumeError | null): string[] {
   if (error === null) return ['A single reading says nothing of how sure the volume is; take more.'];
   if (error.halfWidthShare === null || error.halfWidthShare <= WANTED_HALF_WIDTH) return [];
-  return [`The 90 % interval of the sediment by the mean is ±${(100 * error.halfWidthShare).toFixed(0)} %, wider than ±15 %: take about ${error.extraReadings} more readings, spread evenly over the pond.`];
+  // Rounded up: 15.2 % shown as 15 would be no wider than what is wanted.
+  const percent = Math.ceil(100 * error.halfWidthShare);
+  const more = error.extraReadings === 1 ? '1 more reading' : `about ${error.extraReadings} more readings`;
+  return [`The 90 % interval of the sediment by the mean is ±${percent} %, wider than ±15 %: take ${more}, spread evenly over the pond.`];
 }
