@@ -78,6 +78,8 @@ describe('sections of a quote', () => {
     const quote = sectionedQuote(prices);
     const [first, second] = quote.sections;
     expect(await refused({ ...quote, sections: [first, second, { ...first, title: 'Again' }] })).toEqual([400, 'invalid-input', ['/sections/2/key']]);
+    // The customer signs for titles: two that read alike could not be told apart on paper.
+    expect(await refused({ ...quote, sections: [first, second, { key: 'third', title: 'Skimmer and Circulation' }] })).toEqual([400, 'invalid-input', ['/sections/2/title']]);
     expect(await refused({ ...quote, labor: [{ costCode: 'cleanout', section: 'koi' }], other: [{ ...quote.other[0], section: 'frogs' }] })).toEqual([422, 'not-possible', ['/labor/0/section', '/other/0/section']]);
     expect(await refused({ ...simpleQuote(), other: [{ ...simpleQuote().other[0], section: 'liner' }] })).toEqual([422, 'not-possible', ['/other/0/section']]);
   });
