@@ -26,6 +26,7 @@ import { FilesModule } from './platform/files/files.module.js';
 import type { Lifecycle } from './platform/http/lifecycle.js';
 import { HttpModule } from './platform/http/http.module.js';
 import { NumberingModule } from './platform/numbering/numbering.module.js';
+import { SyncKindsModule } from './platform/sync/sync-kinds.module.js';
 
 const SLICES = [
   CompaniesModule,
@@ -62,6 +63,7 @@ export class AppModule {
         HttpModule.with(options.lifecycle),
         FilesModule,
         NumberingModule,
+        SyncKindsModule,
         ...SLICES,
       ],
     };

@@ -2,6 +2,8 @@ export { JobsModule } from './jobs.module.js';
 export { type AcceptedWork, JobsService } from './jobs.service.js';
 export { ChargeJob } from './charge-job.js';
 export { ChangeJobState } from './change-job-state.js';
+export { JobCrew } from './crew/job-crew.js';
+export { JobMemberEntity } from './crew/job-member.entity.js';
 export { ReasonBody } from './reason.dto.js';
 export type { JobEntity, JobState } from './job.entity.js';
 export type { JobPlanEntity } from './job-plan.entity.js';

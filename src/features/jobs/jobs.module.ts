@@ -2,6 +2,8 @@ import { Module } from '@nestjs/common';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { ChangeJobState } from './change-job-state.js';
 import { ChargeJob } from './charge-job.js';
+import { JobCrew } from './crew/job-crew.js';
+import { JobMemberEntity } from './crew/job-member.entity.js';
 import { JobEntity } from './job.entity.js';
 import { JobPlanEntity } from './job-plan.entity.js';
 import { JobsController } from './jobs.controller.js';
@@ -9,9 +11,9 @@ import { JobsRepository } from './jobs.repository.js';
 import { JobsService } from './jobs.service.js';
 
 @Module({
-  imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity])],
+  imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity, JobMemberEntity])],
   controllers: [JobsController],
-  providers: [JobsRepository, JobsService, ChargeJob, ChangeJobState],
-  exports: [JobsService, ChargeJob, ChangeJobState],
+  providers: [JobsRepository, JobsService, ChargeJob, ChangeJobState, JobCrew],
+  exports: [JobsService, ChargeJob, ChangeJobState, JobCrew],
 })
 export class JobsModule {}

@@ -1,0 +1,39 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor, Role } from '../auth/actor.js';
+
+/** What the sync needs of every row. */
+export interface SyncedRow {
+  readonly id: string;
+  readonly version: number;
+}
+
+/** Something that phones keep a copy of. */
+export interface SyncedKind<E extends SyncedRow = SyncedRow> {
+  /** As the phone calls it: `time-entry`. */
+  readonly kind: string;
+  /** The table, as the journal calls it. */
+  readonly table: string;
+  readonly entity: new () => E;
+  /** `company`: everybody keeps it. Else an SQL expression of the row `t` with a set of job ids, such as `t.job_id` or a subselect: those on the crew of one of them keep it. */
+  readonly belongsTo: 'company' | { readonly jobs: string };
+  /** A column with a person, and the roles that keep only the rows in which it is themselves. */
+  readonly ownOnly?: { readonly column: string; readonly roles: readonly Role[] };
+  /** The rows as phones see them, in their order; without prices, costs and wages. One statement more at most, whatever their number. */
+  view(actor: Actor, rows: readonly E[]): Promise<readonly object[]> | readonly object[];
+}
+
+/** What phones pull. Each slice adds its own when it starts. */
+@Injectable()
+export class SyncedKinds {
+  private readonly kinds: SyncedKind[] = [];
+
+  add<E extends SyncedRow>(kind: SyncedKind<E>): void {
+    if (this.kinds.some((other) => other.kind === kind.kind || other.table === kind.table)) throw new Error(`There are two synced kinds ${kind.kind}.`);
+    this.kinds.push(kind);
+  }
+
+  /** In the order of their names, so that a cursor means the same after a restart. */
+  all(): readonly SyncedKind[] {
+    return this.kinds.toSorted((a, b) => (a.kind < b.kind ? -1 : 1));
+  }
+}
