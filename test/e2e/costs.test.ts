@@ -29,7 +29,7 @@ describe('costs', () => {
     const body = cost();
     const made = await company.estimator.post('/v1/costs', body);
     expect([made.status, made.headers['etag']]).toEqual([201, '"1"']);
-    expect(made.body).toEqual({ ...body, voidedAt: null, voidReason: null, createdAt: expect.any(String) });
+    expect(made.body).toEqual({ ...body, receiptId: null, voidedAt: null, voidReason: null, createdAt: expect.any(String) });
     expect((await company.owner.get(`/v1/costs/${body.id}`)).body).toEqual(made.body);
   });
 

@@ -1,6 +1,6 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import {
-  ChoiceField, DecimalField, EmailField, Field, IntegerField, ListField, TextField, TimeZoneField,
+  BooleanField, ChoiceField, DecimalField, EmailField, Field, IntegerField, ListField, TextField, TimeZoneField,
 } from '../../platform/http/fields/index.js';
 import { minorUnits } from '../../domain/money/index.js';
 import { DomainError } from '../../domain/errors.js';
@@ -87,6 +87,9 @@ export class CompanyBody {
 
   @TextField({ description: 'How to pay, as it stands on invoices.', max: 1000, multiline: true, optional: true })
   paymentInstructions?: string | null;
+
+  @BooleanField({ description: 'Whether photos are kept as they come, with where and with what they were taken. Otherwise that is taken out of them before they are stored.', optional: true, default: false })
+  keepPhotoLocation?: boolean | null;
 }
 
 @ApiSchema({ name: 'Company', description: 'The company and its settings. Crew roles receive it without `laborSellRate`.' })
@@ -141,4 +144,7 @@ export class CompanyView {
 
   @ApiProperty({ type: 'string', nullable: true, description: 'How to pay, as it stands on invoices.' })
   paymentInstructions: string | null;
+
+  @ApiProperty({ type: 'boolean', description: 'Whether photos keep where and with what they were taken.' })
+  keepPhotoLocation: boolean;
 }

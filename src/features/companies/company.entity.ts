@@ -71,4 +71,8 @@ export class CompanyEntity {
 
   @Column({ name: 'payment_instructions', type: 'text', nullable: true })
   paymentInstructions: string | null;
+
+  /** Whether photos are stored as they come, with where and with what they were taken. */
+  @Column({ name: 'keep_photo_location', type: 'boolean', default: false })
+  keepPhotoLocation: boolean;
 }

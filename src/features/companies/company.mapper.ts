@@ -14,6 +14,7 @@ export function toCompanyView(actor: Actor, row: CompanyEntity): CompanyView {
     licenceNumber: row.licenceNumber,
     laborTaxCategory: row.laborTaxCategory,
     paymentInstructions: row.paymentInstructions,
+    keepPhotoLocation: row.keepPhotoLocation,
     ...(seesMoney(actor) ? { laborSellRate } : {}),
   };
 }
@@ -37,6 +38,7 @@ export function toCompanyBody(row: CompanyEntity): CompanyBody {
     laborTaxCategory: row.laborTaxCategory,
     paymentTermsDays: row.paymentTermsDays,
     paymentInstructions: row.paymentInstructions,
+    keepPhotoLocation: row.keepPhotoLocation,
   };
 }
 
@@ -58,6 +60,7 @@ export function toCompanyRow(body: CompanyBody): Omit<CompanyEntity, 'companyId'
     laborTaxCategory: body.laborTaxCategory ?? null,
     paymentTermsDays: body.paymentTermsDays,
     paymentInstructions: body.paymentInstructions ?? null,
+    keepPhotoLocation: body.keepPhotoLocation ?? false,
   };
 }
 

@@ -37,6 +37,10 @@ export class CostEntity extends ResourceEntity {
   @Column({ type: 'text', nullable: true })
   reference: string | null;
 
+  /** The attachment that shows the ticket or bill. */
+  @Column({ name: 'receipt_id', type: 'uuid', nullable: true })
+  receiptId: string | null;
+
   @Column({ name: 'voided_at', type: 'timestamptz', nullable: true })
   voidedAt: Date | null;
 

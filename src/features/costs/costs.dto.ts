@@ -36,6 +36,9 @@ export class CostBody {
 
   @TextField({ description: 'The number on the ticket or bill.', max: 100, optional: true, example: 'T-20718' })
   reference?: string | null;
+
+  @IdField({ description: 'The attachment that shows the ticket or bill.', optional: true })
+  receiptId?: string | null;
 }
 
 @ApiSchema({ name: 'Cost', description: 'What was bought for a job, or credited by a supplier.' })
@@ -66,6 +69,9 @@ export class CostView {
 
   @ApiProperty({ type: 'string', nullable: true, description: 'The number on the ticket or bill.' })
   reference: string | null;
+
+  @ApiProperty({ type: 'string', format: 'uuid', nullable: true, description: 'The attachment that shows the ticket or bill.' })
+  receiptId: string | null;
 
   @ApiProperty({ type: 'string', format: 'date-time', nullable: true, description: 'When it was voided; a voided cost counts for nothing.' })
   voidedAt: string | null;
