@@ -1,0 +1,128 @@
+import type { Mutation, Outcome, PulledItem } from './contract.js';
+
+/** A copy of something that the service has. */
+export interface Row {
+  readonly kind: string;
+  readonly id: string;
+  readonly revision: number | null;
+  readonly value: object;
+}
+
+/** A mutation that did not come through, and what the service said: somebody must look at it. */
+export interface Trouble {
+  readonly mutation: Mutation;
+  readonly outcome: Outcome;
+}
+
+/** What happened on the phone, in order; the state is what they add up to. */
+export type PhoneRecord =
+  | { readonly event: 'queued'; readonly mutations: readonly Mutation[] }
+  | { readonly event: 'settled'; readonly outcomes: readonly Outcome[] }
+  | { readonly event: 'looked-at'; readonly id: string }
+  | { readonly event: 'pulled'; readonly items: readonly PulledItem[]; readonly cursor: string; readonly more: boolean }
+  | { readonly event: 'starts-over' }
+  | { readonly event: 'snapshot'; readonly state: Snapshot };
+
+export interface Snapshot {
+  readonly clientId: string;
+  readonly lastCounter: number;
+  readonly waiting: readonly Mutation[];
+  readonly troubles: readonly Trouble[];
+  readonly rows: readonly Row[];
+  readonly cursor: string | null;
+  /** The rows that came since the phone started over, by their keys; null when it did not. */
+  readonly renewed: readonly string[] | null;
+}
+
+const keyOf = (kind: string, id: string): string => `${kind} ${id}`;
+
+/** All that the phone knows. Nothing but the records changes it, so what is on the disk and what is in memory agree. */
+export class PhoneState {
+  clientId = '';
+  lastCounter = 0;
+  cursor: string | null = null;
+  readonly waiting = new Map<string, Mutation>();
+  readonly troubles = new Map<string, Trouble>();
+  readonly rows = new Map<string, Row>();
+  private renewed: Set<string> | null = null;
+
+  apply(record: PhoneRecord): void {
+    switch (record.event) {
+      case 'queued':
+        for (const mutation of record.mutations) this.queue(mutation);
+        return;
+      case 'settled':
+        for (const outcome of record.outcomes) this.settle(outcome);
+        return;
+      case 'looked-at':
+        this.troubles.delete(record.id);
+        return;
+      case 'pulled':
+        this.take(record.items);
+        this.cursor = record.cursor;
+        if (!record.more) this.dropWhatDidNotCome();
+        return;
+      case 'starts-over':
+        // The rows stay readable until the new ones are all there; the outbox is not touched at all.
+        this.cursor = null;
+        this.renewed = new Set();
+        return;
+      case 'snapshot':
+        this.restore(record.state);
+    }
+  }
+
+  snapshot(): Snapshot {
+    const { clientId, lastCounter, cursor } = this;
+    return {
+      clientId, lastCounter, cursor,
+      waiting: [...this.waiting.values()],
+      troubles: [...this.troubles.values()],
+      rows: [...this.rows.values()],
+      renewed: this.renewed === null ? null : [...this.renewed],
+    };
+  }
+
+  private queue(mutation: Mutation): void {
+    this.waiting.set(mutation.id, mutation);
+    this.lastCounter = Math.max(this.lastCounter, mutation.counter);
+  }
+
+  private settle(outcome: Outcome): void {
+    const mutation = this.waiting.get(outcome.id);
+    if (mutation === undefined) return;
+    this.waiting.delete(outcome.id);
+    const came = outcome.outcome === 'duplicate' ? outcome.first : outcome.outcome;
+    if (came !== 'applied') this.troubles.set(outcome.id, { mutation, outcome });
+  }
+
+  private take(items: readonly PulledItem[]): void {
+    for (const { kind, id, change, revision, value } of items) {
+      const key = keyOf(kind, id);
+      if (change === 'removal') {
+        this.rows.delete(key);
+        this.renewed?.delete(key);
+      } else {
+        this.rows.set(key, { kind, id, revision: revision ?? null, value: value ?? {} });
+        this.renewed?.add(key);
+      }
+    }
+  }
+
+  private dropWhatDidNotCome(): void {
+    const { renewed } = this;
+    if (renewed === null) return;
+    for (const key of this.rows.keys()) if (!renewed.has(key)) this.rows.delete(key);
+    this.renewed = null;
+  }
+
+  private restore(state: Snapshot): void {
+    this.clientId = state.clientId;
+    this.lastCounter = state.lastCounter;
+    this.cursor = state.cursor;
+    for (const mutation of state.waiting) this.waiting.set(mutation.id, mutation);
+    for (const trouble of state.troubles) this.troubles.set(trouble.mutation.id, trouble);
+    for (const row of state.rows) this.rows.set(keyOf(row.kind, row.id), row);
+    this.renewed = state.renewed === null ? null : new Set(state.renewed);
+  }
+}
