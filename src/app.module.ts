@@ -17,6 +17,7 @@ import { ProposalsModule } from './features/proposals/index.js';
 import { QuotesModule } from './features/quotes/index.js';
 import { SessionsModule } from './features/sessions/index.js';
 import { SitesModule } from './features/sites/index.js';
+import { SyncModule } from './features/sync/index.js';
 import { SurveysModule } from './features/surveys/index.js';
 import { TimeEntriesModule } from './features/time-entries/index.js';
 import { AuthModule } from './platform/auth/auth.module.js';
@@ -42,6 +43,7 @@ const SLICES = [
   SurveysModule,
   JobsModule,
   TimeEntriesModule,
+  SyncModule,
   CostsModule,
   InvoicesModule,
   PaymentsModule,

@@ -17,6 +17,8 @@ export interface TestApp {
   http(): ReturnType<typeof supertest>;
   /** Runs SQL as the owner of the database, behind the service's back and past row-level security. */
   sql<T extends object = Record<string, unknown>>(text: string, values?: unknown[]): Promise<T[]>;
+  /** Runs `work` while a transaction of the owner's, which commits after it, is open. */
+  inTransaction(work: (query: (text: string, values?: unknown[]) => Promise<unknown>) => Promise<void>): Promise<void>;
   /** Sets the service's clock; null lets it run again. */
   setClock(now: string | null): void;
   close(): Promise<void>;
@@ -52,6 +54,16 @@ export async function startTestApp(): Promise<TestApp> {
     url,
     http: () => supertest(url),
     sql: async <T extends object>(text: string, values: unknown[] = []) => (await owner.query<T>(text, values)).rows,
+    inTransaction: async (work) => {
+      const client = await owner.connect();
+      try {
+        await client.query('BEGIN');
+        await work((text, values = []) => client.query(text, values));
+        await client.query('COMMIT');
+      } finally {
+        client.release();
+      }
+    },
     setClock: (now) => {
       clock.now = now === null ? realNow : () => new Date(now);
     },

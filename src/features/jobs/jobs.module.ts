@@ -6,6 +6,7 @@ import { JobCrew } from './crew/job-crew.js';
 import { JobMemberEntity } from './crew/job-member.entity.js';
 import { JobEntity } from './job.entity.js';
 import { JobPlanEntity } from './job-plan.entity.js';
+import { JobSync } from './job-sync.js';
 import { JobsController } from './jobs.controller.js';
 import { JobsRepository } from './jobs.repository.js';
 import { JobsService } from './jobs.service.js';
@@ -13,7 +14,7 @@ import { JobsService } from './jobs.service.js';
 @Module({
   imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity, JobMemberEntity])],
   controllers: [JobsController],
-  providers: [JobsRepository, JobsService, ChargeJob, ChangeJobState, JobCrew],
+  providers: [JobsRepository, JobsService, ChargeJob, ChangeJobState, JobCrew, JobSync],
   exports: [JobsService, ChargeJob, ChangeJobState, JobCrew],
 })
 export class JobsModule {}

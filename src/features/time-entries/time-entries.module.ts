@@ -10,11 +10,12 @@ import { TimeEntriesController } from './time-entries.controller.js';
 import { TimeEntriesRepository } from './time-entries.repository.js';
 import { TimeEntriesService } from './time-entries.service.js';
 import { TimeEntryEntity } from './time-entry.entity.js';
+import { TimeEntrySync } from './time-entry-sync.js';
 
 @Module({
   imports: [TypeOrmModule.forFeature([TimeEntryEntity]), CompaniesModule, PeopleModule, JobsModule],
   controllers: [TimeEntriesController],
-  providers: [TimeEntriesRepository, TimeEntriesService, PaidPeople, LogTime, CorrectTime],
+  providers: [TimeEntriesRepository, TimeEntriesService, PaidPeople, LogTime, CorrectTime, TimeEntrySync],
   exports: [TimeEntriesService, LogTime],
 })
 export class TimeEntriesModule {}

@@ -14,7 +14,7 @@ export interface SyncedKind<E extends SyncedRow = SyncedRow> {
   /** The table, as the journal calls it. */
   readonly table: string;
   readonly entity: new () => E;
-  /** `company`: everybody keeps it. Else an SQL expression of the row `t` with a set of job ids, such as `t.job_id` or a subselect: those on the crew of one of them keep it. */
+  /** `company`: everybody keeps it. Else the jobs of the row `t` as SQL for the inside of `IN (…)`: `t.job_id`, or a `SELECT` without parentheses; those on the crew of one of them keep it. */
   readonly belongsTo: 'company' | { readonly jobs: string };
   /** A column with a person, and the roles that keep only the rows in which it is themselves. */
   readonly ownOnly?: { readonly column: string; readonly roles: readonly Role[] };

@@ -1,0 +1,39 @@
+import { type Actor, OFFICE } from '../../platform/auth/actor.js';
+import type { SyncedKind } from '../../platform/sync/synced-kinds.js';
+
+/**
+ * SQL conditions on a row `t` that say whether a person keeps it. The crews of jobs are looked at in the very statement
+ * that reads the rows: asked before, a row could be given to somebody who had just been taken off the job, or not be
+ * given to somebody who had just come.
+ */
+
+/** @param person the parameter with the person's id, such as `$2` */
+export function keeps(actor: Actor, kind: SyncedKind, person: string): string {
+  return `(${ownRow(actor, kind, person)} AND ${onCrew(actor, kind, person, 'm.left_at IS NULL')})`;
+}
+
+/** Whether the row would be kept if the person were still on the crews that they have left since a place in the journal. */
+export function keptSince(actor: Actor, kind: SyncedKind, person: string, xid: string, seq: string): string {
+  const left = `EXISTS (SELECT FROM history h WHERE h.company_id = m.company_id AND h.entity = 'job_member' AND h.entity_id = m.id AND (h.xid, h.seq) > (${xid}::xid8, ${seq}::bigint))`;
+  return `(${ownRow(actor, kind, person)} AND ${onCrew(actor, kind, person, `(m.left_at IS NULL OR ${left})`)})`;
+}
+
+/** Whether the row belongs to a job. @param job the parameter with the job's id */
+export function ofJob(kind: SyncedKind, job: string): string {
+  return kind.belongsTo === 'company' ? 'false' : `${job}::uuid IN (${kind.belongsTo.jobs})`;
+}
+
+/** Whether the row is one of those that the person would keep of a job whose crew they are on. */
+export function ownRow(actor: Actor, { ownOnly }: SyncedKind, person: string): string {
+  return ownOnly?.roles.includes(actor.role) === true ? `t.${ownOnly.column} = ${person}::uuid` : `${person}::uuid IS NOT NULL`;
+}
+
+function onCrew(actor: Actor, { belongsTo }: SyncedKind, person: string, when: string): string {
+  if (belongsTo === 'company' || keepsAll(actor)) return 'true';
+  return `EXISTS (SELECT FROM job_member m WHERE m.company_id = t.company_id AND m.person_id = ${person}::uuid AND ${when} AND m.job_id IN (${belongsTo.jobs}))`;
+}
+
+/** Whether the person keeps all jobs of the company, whoever is on their crews. */
+export function keepsAll(actor: Actor): boolean {
+  return OFFICE.includes(actor.role);
+}

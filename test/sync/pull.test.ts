@@ -1,0 +1,260 @@
+import { v7 as uuidv7 } from 'uuid';
+import { CustomersService } from '../../src/features/customers/index.js';
+import { JobCrew } from '../../src/features/jobs/index.js';
+import { SitesService } from '../../src/features/sites/index.js';
+import { statementsDuring } from '../support/count-statements.js';
+import { startTestApp, type TestApp } from '../support/test-app.js';
+import { type Client, makeTestCompany, type TestCompany } from '../support/test-company.js';
+import { actorOf, makeTestJob } from '../support/test-job.js';
+import { hour, TestPhone } from './support.js';
+
+describe('pull', () => {
+  let test: TestApp;
+  let company: TestCompany;
+  let mine: string;
+  let others: string;
+  let slot = 0;
+
+  const crew = (): JobCrew => test.app.get(JobCrew, { strict: false });
+  const log = async (client: Client, jobId: string, personId: string): Promise<string> => {
+    const body = hour(jobId, personId, slot++);
+    await client.post('/v1/time-entries', body).expect(201);
+    return String(body['id']);
+  };
+  const emptyHanded = (phone: TestPhone): void => void phone.received.splice(0);
+
+  beforeEach(async () => {
+    test = await startTestApp();
+    company = await makeTestCompany(test);
+    mine = await makeTestJob(test, company, { title: 'Mine' });
+    others = await makeTestJob(test, company, { title: 'Of others' });
+    await crew().join(actorOf(company), mine, [company.crew.personId, company.crewLead.personId]);
+    await crew().join(actorOf(company), others, [company.crewLead.personId]);
+  });
+  afterEach(() => test.close());
+
+  it('gives crew their jobs and their own hours there, a lead everybody\'s, the office all jobs', async () => {
+    const own = await log(company.crew, mine, company.crew.personId);
+    const leads = await log(company.crewLead, mine, company.crewLead.personId);
+    const elsewhere = await log(company.crewLead, others, company.crewLead.personId);
+    const lone = await makeTestJob(test, company, { title: 'Nobody is on it' });
+    const [crewPhone, leadPhone, office] = [company.crew, company.crewLead, company.owner].map((client) => new TestPhone(client)) as [TestPhone, TestPhone, TestPhone];
+    for (const phone of [crewPhone, leadPhone, office]) await phone.pull(2);
+    expect([crewPhone.ids('job'), crewPhone.ids('time-entry')]).toEqual([[mine], [own]]);
+    expect([leadPhone.ids('job'), leadPhone.ids('time-entry')]).toEqual([[mine, others].sort(), [own, leads, elsewhere].sort()]);
+    expect([office.ids('job'), office.ids('time-entry')]).toEqual([[mine, others, lone].sort(), [own, leads, elsewhere].sort()]);
+    for (const phone of [crewPhone, leadPhone, office]) expect(phone.ids('person')).toHaveLength(4);
+  });
+
+  it('gives nobody a price, a cost or a wage', async () => {
+    await log(company.crew, mine, company.crew.personId);
+    for (const client of [company.crew, company.crewLead, company.owner]) {
+      const phone = new TestPhone(client);
+      await phone.pull();
+      const names = phone.received.flatMap(({ value }) => Object.keys(value ?? {}));
+      expect(names.filter((name) => /wage|burden|contract|laborCost|email/i.test(name))).toEqual([]);
+      expect(names).toEqual(expect.arrayContaining(['plannedHours', 'paidMinutes', 'role']));
+    }
+  });
+
+  it('tells what changed since, with its revision, and then nothing', async () => {
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    emptyHanded(phone);
+    const id = await log(company.crew, mine, company.crew.personId);
+    await phone.pull();
+    expect(phone.received.map(({ kind, id: of }) => [kind, of])).toEqual(expect.arrayContaining([['time-entry', id], ['job', mine]]));
+    await company.crew.patch(`/v1/time-entries/${id}`, { note: 'Softer than probed' });
+    await phone.pull();
+    expect(phone.rows.get(`time-entry ${id}`)).toMatchObject({ revision: 2, value: { note: 'Softer than probed' } });
+    emptyHanded(phone);
+    await phone.pull();
+    await phone.pull();
+    expect(phone.received).toEqual([]);
+  });
+
+  it('says nothing at all of what was never in sight', async () => {
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    emptyHanded(phone);
+    const id = await log(company.crewLead, others, company.crewLead.personId);
+    await company.crewLead.patch(`/v1/time-entries/${id}`, { note: 'Seen by nobody else' });
+    await log(company.crewLead, mine, company.crewLead.personId);
+    await phone.pull();
+    expect(phone.received.filter(({ kind }) => kind !== 'job')).toEqual([]);
+    expect(phone.ids('job')).toEqual([mine]);
+  });
+
+  it('brings a job with all its rows to who comes on it, and takes them from who leaves', async () => {
+    const phone = new TestPhone(company.crew);
+    const own = [];
+    for (let i = 0; i < 5; i++) own.push(await log(company.crew, others, company.crew.personId));
+    const here = await log(company.crew, mine, company.crew.personId);
+    await phone.pull(3);
+    expect(phone.ids('time-entry')).toEqual([here]);
+    await crew().join(actorOf(company), others, [company.crew.personId]);
+    await phone.pull(3);
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[mine, others].sort(), [here, ...own].sort()]);
+    await crew().leave(actorOf(company), others, [company.crew.personId]);
+    await phone.pull(3);
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[mine], [here]]);
+    await crew().join(actorOf(company), others, [company.crew.personId]);
+    await crew().leave(actorOf(company), mine, [company.crew.personId]);
+    await phone.pull(2);
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[others], own.sort()]);
+  });
+
+  it('keeps a site while another of the person\'s jobs is there', async () => {
+    const actor = actorOf(company);
+    const { row: customer } = await test.app.get(CustomersService, { strict: false }).create(actor, { name: 'Marta Ellingsworth' });
+    const { row: site } = await test.app.get(SitesService, { strict: false }).create(actor, { customerId: customer.id, address: '4 Osier Court' });
+    await test.sql('UPDATE job SET site_id = $1 WHERE id = ANY ($2)', [site.id, [mine, others]]);
+    const phone = new TestPhone(company.crewLead);
+    await phone.pull();
+    expect(phone.ids('site')).toEqual([site.id]);
+    await crew().leave(actor, mine, [company.crewLead.personId]);
+    await phone.pull();
+    expect([phone.ids('job'), phone.ids('site')]).toEqual([[others], [site.id]]);
+    await crew().leave(actor, others, [company.crewLead.personId]);
+    await phone.pull();
+    expect([phone.ids('job'), phone.ids('site')]).toEqual([[], []]);
+  });
+
+  it('takes a row away whose person or job becomes another', async () => {
+    const phone = new TestPhone(company.crew);
+    const [first, second] = [await log(company.crew, mine, company.crew.personId), await log(company.crew, mine, company.crew.personId)];
+    await phone.pull();
+    await company.crewLead.patch(`/v1/time-entries/${first}`, { personId: company.crewLead.personId });
+    await company.crewLead.patch(`/v1/time-entries/${second}`, { jobId: others });
+    await phone.pull();
+    expect(phone.ids('time-entry')).toEqual([]);
+    await company.crewLead.patch(`/v1/time-entries/${second}`, { jobId: mine });
+    await phone.pull();
+    expect(phone.ids('time-entry')).toEqual([second]);
+  });
+
+  it('takes a row away that left in two steps: another job first, another person then', async () => {
+    const phone = new TestPhone(company.crew);
+    const id = await log(company.crew, mine, company.crew.personId);
+    await phone.pull();
+    await company.crewLead.patch(`/v1/time-entries/${id}`, { jobId: others });
+    await company.crewLead.patch(`/v1/time-entries/${id}`, { personId: company.crewLead.personId });
+    await phone.pull(1);
+    expect(phone.ids('time-entry')).toEqual([]);
+  });
+
+  it('takes a row away that moved to another job before the person left the first', async () => {
+    const phone = new TestPhone(company.crew);
+    const id = await log(company.crew, mine, company.crew.personId);
+    await phone.pull();
+    await company.crewLead.patch(`/v1/time-entries/${id}`, { jobId: others });
+    await crew().leave(actorOf(company), mine, [company.crew.personId]);
+    await phone.pull();
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[], []]);
+  });
+
+  it('never skips a transaction that commits after a later one', async () => {
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    const slow = hour(mine, company.crew.personId, slot++);
+    const insert = `INSERT INTO time_entry (company_id, id, job_id, person_id, cost_code, started_at, ended_at, recorded_by, hourly_wage, burden_percent) VALUES ($1, $2, $3, $4, 'cleanout', $5, $6, $4, 1, 1)`;
+    const values = [company.id, slow['id'], mine, company.crew.personId, slow['startedAt'], slow['endedAt']];
+    await test.inTransaction(async (query) => {
+      await query(insert, values);
+      const fast = await log(company.crew, mine, company.crew.personId);
+      await phone.pull();
+      expect(phone.ids('time-entry')).toEqual([]);
+      expect(fast).not.toBe(slow['id']);
+    });
+    await phone.pull();
+    expect(phone.ids('time-entry')).toHaveLength(2);
+    expect(phone.ids('time-entry')).toContain(slow['id']);
+  });
+
+  it('comes in pages that may end inside one transaction', async () => {
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    const ids = Array.from({ length: 25 }, () => uuidv7());
+    await test.sql(
+      `INSERT INTO time_entry (company_id, id, job_id, person_id, cost_code, started_at, ended_at, recorded_by, hourly_wage, burden_percent)
+       SELECT $1, id, $3, $4, 'cleanout', timestamptz '2026-01-01' + n * interval '1 hour', timestamptz '2026-01-01' + (n + 1) * interval '1 hour', $4, 1, 1 FROM unnest($2::uuid[]) WITH ORDINALITY AS r(id, n)`,
+      [company.id, ids, mine, company.crew.personId],
+    );
+    const before = phone.pages;
+    await phone.pull(4);
+    expect(phone.pages - before).toBeGreaterThanOrEqual(7);
+    expect(phone.ids('time-entry')).toEqual(ids.toSorted());
+    expect(phone.received.filter(({ kind }) => kind === 'time-entry')).toHaveLength(25);
+  });
+
+  it('begins each page where the last one that arrived ended, so that one that was cut off is only repeated', async () => {
+    for (let i = 0; i < 6; i++) await log(company.crew, mine, company.crew.personId);
+    const [whole, broken] = [new TestPhone(company.crew), new TestPhone(company.crew)];
+    await whole.pull();
+    const lost = await company.crew.get('/v1/sync/pull?limit=5').expect(200);
+    expect(lost.body.more).toBe(true);
+    await broken.pull(5);
+    expect([...broken.rows.keys()].sort()).toEqual([...whole.rows.keys()].sort());
+  });
+
+  it('answers an expired or foreign cursor with 410 and how to start over', async () => {
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    const lead = new TestPhone(company.crewLead);
+    await lead.pull();
+    const parts = JSON.parse(Buffer.from(phone.cursor ?? '', 'base64url').toString()) as string[];
+    const changed = (index: number, value: string): string => Buffer.from(JSON.stringify(parts.with(index, value))).toString('base64url');
+    for (const cursor of [changed(4, '2020-01-01'), changed(0, '1'), changed(5, '999999999999'), lead.cursor ?? '']) {
+      const answer = await company.crew.get(`/v1/sync/pull?cursor=${cursor}`).expect(410);
+      expect(answer.body).toMatchObject({ type: 'urn:rillbook:problem:cursor-expired', detail: expect.stringContaining('Start over') });
+    }
+    for (const cursor of ['abc', changed(1, 'nobody'), '%7B%7D']) await company.crew.get(`/v1/sync/pull?cursor=${cursor}`).expect(400);
+    for (const query of ['limit=0', 'limit=501', 'limit=ten', 'unheard=of']) await company.crew.get(`/v1/sync/pull?${query}`).expect(400);
+  });
+
+  it('starts over when the role of the person has changed', async () => {
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    const { body: person } = await company.owner.get(`/v1/people/${company.crew.personId}`).expect(200);
+    expect(person.role).toBe('crew');
+    await company.owner.patch(`/v1/people/${company.crew.personId}`, { role: 'crew-lead' });
+    await new Promise((resolve) => setTimeout(resolve, 3_100));
+    await company.crew.get(`/v1/sync/pull?cursor=${phone.cursor}`).expect(410);
+  });
+
+  it('gives nothing of a job whose id was put into a cursor by hand', async () => {
+    await log(company.crewLead, others, company.crewLead.personId);
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    const parts = (JSON.parse(Buffer.from(phone.cursor ?? '', 'base64url').toString()) as string[]).slice(0, 7);
+    for (const what of ['fill', 'drop', 'all']) {
+      const cursor = Buffer.from(JSON.stringify([...parts, what, others, '', null])).toString('base64url');
+      const { body } = await company.crew.get(`/v1/sync/pull?cursor=${cursor}`).expect(200);
+      expect([what, body.items]).toEqual([what, []]);
+    }
+  });
+
+  it('shows nothing of another company', async () => {
+    const stranger = await makeTestCompany(test);
+    const theirs = new TestPhone(stranger.owner);
+    await theirs.pull();
+    await log(company.crew, mine, company.crew.personId);
+    await theirs.pull();
+    expect(theirs.ids('job')).toEqual([]);
+    expect(theirs.ids('person')).toHaveLength(4);
+  });
+
+  it('asks the database one question when nothing changed, and as many for many changes as for few', async () => {
+    const phone = new TestPhone(company.crew);
+    await phone.pull();
+    const count = async (): Promise<number> => {
+      const statements = await statementsDuring(test, () => phone.pull());
+      return statements.filter((text) => !/sign_in_session|set_config/.test(text)).length;
+    };
+    expect(await count()).toBe(1);
+    for (let i = 0; i < 3; i++) await log(company.crew, mine, company.crew.personId);
+    const few = await count();
+    for (let i = 0; i < 30; i++) await log(company.crew, mine, company.crew.personId);
+    expect([few <= 6, (await count()) <= few]).toEqual([true, true]);
+  });
+});
