@@ -4,6 +4,7 @@ import { CompaniesModule } from './features/companies/index.js';
 import { CostsModule } from './features/costs/index.js';
 import { CustomersModule } from './features/customers/index.js';
 import { DemonstrationModule } from './features/demonstration/index.js';
+import { DevicesModule } from './features/devices/index.js';
 import { InvoicesModule } from './features/invoices/index.js';
 import { JobsModule } from './features/jobs/index.js';
 import { EquipmentModule } from './features/equipment/index.js';
@@ -33,6 +34,7 @@ const SLICES = [
   CompaniesModule,
   PeopleModule,
   SessionsModule,
+  DevicesModule,
   CustomersModule,
   PartsModule,
   LaborRulesModule,

@@ -69,7 +69,8 @@ export async function signIn(test: AppClient, email: string, password = PASSWORD
   return clientOf(test, answer.body.accessToken as string, answer.body.person.id as string);
 }
 
-function clientOf(test: AppClient, token: string, personId: string): Client {
+/** Acts with a token. */
+export function clientOf(test: AppClient, token: string, personId: string): Client {
   const with_ = (request: supertest.Test): supertest.Test => request.set('authorization', `Bearer ${token}`);
   return {
     personId,

@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { v7 as uuidv7 } from 'uuid';
 import type { Client, TestCompany } from './test-company.js';
 
@@ -13,6 +14,8 @@ export function bodiesFor(world: World): Bodies {
   return {
     '/v1/people': { name: 'New Person', email: `new-${uuidv7()}@fernhollow.example`, role: 'crew', hourlyWage: '21.77', burdenPercent: '20' },
     '/v1/people/{id}/password': { password: 'a sentence that nobody else has' },
+    '/v1/device-enrolments': { personId: id('people') },
+    '/v1/devices/{id}/revoke': { reason: 'Lost at the quarry.' },
     '/v1/customers': { name: 'Marta Ellingsworth' },
     '/v1/sites': { customerId: id('customers'), address: '4 Osier Court', timeZone: 'America/Detroit' },
     '/v1/features': { siteId: id('sites'), kind: 'pond', name: 'Lower pond' },
@@ -72,6 +75,9 @@ export async function makeWorld({ owner, crew }: Pick<TestCompany, 'owner' | 'cr
   for (const path of ['/v1/time-entries', '/v1/costs', '/v1/invoices']) await make(path);
   await send(owner, `/v1/invoices/${world['invoices']}/issue`, {});
   await make('/v1/payments');
+  const enrolment = (await send(owner, '/v1/device-enrolments', bodiesFor(world)['/v1/device-enrolments'] ?? {})) as { id: string; code: string };
+  world['device-enrolments'] = enrolment.id;
+  world['devices'] = ((await send(owner, '/v1/devices', { code: enrolment.code, name: 'Yellow phone', secret: randomBytes(32).toString('base64url') })) as { id: string }).id;
   return world;
 }
 

@@ -32,7 +32,7 @@ export class PeopleController {
     return tagged(toPersonView(actor, row), row.version);
   }
 
-  @ChangeRoute(PersonBody, PersonView, { roles: ['owner'], summary: 'Change a person', description: 'A new wage holds for the hours entered from now on. A person made inactive is signed out within seconds.' })
+  @ChangeRoute(PersonBody, PersonView, { roles: ['owner'], summary: 'Change a person', description: 'A new wage holds for the hours entered from now on. A person made inactive is signed out within seconds, and their devices are revoked.' })
   async change(@CurrentActor() actor: Actor, @IdParam() id: string, @IfMatch() version: number, @Body() patch: unknown): Promise<Reply<PersonView>> {
     const current = await this.people.find(actor, id);
     const row = await this.people.update(actor, id, version, await patched(PersonBody, toPersonBody(current), patch));

@@ -8,13 +8,21 @@ import type { PersonBody } from './people.dto.js';
 import { PersonEntity } from './person.entity.js';
 import { toPersonRow } from './person.mapper.js';
 
+type Dismissal = (actor: Actor, personId: string) => Promise<void>;
+
 /** The people of the company. */
 @Injectable()
 export class PeopleService {
   private readonly store: ResourceStore<PersonEntity>;
+  private readonly dismissals: Dismissal[] = [];
 
   constructor(private readonly db: TenantDatabase) {
     this.store = new ResourceStore(db, PersonEntity, 'person');
+  }
+
+  /** What another slice does, in the same transaction, with what it keeps for a person who is made inactive. It may be called again for the same. */
+  whenDismissed(dismissal: Dismissal): void {
+    this.dismissals.push(dismissal);
   }
 
   create(actor: Actor, body: PersonBody): Promise<Made<PersonEntity>> {
@@ -38,7 +46,9 @@ export class PeopleService {
       if (!staysOwner && owners.length === 1 && owners[0]?.id === id) {
         throw stateConflict('This is the company\'s only active owner. Make somebody else an owner first.', [{ pointer: '/role', detail: 'must stay owner, and active, while there is no other owner' }]);
       }
-      return this.store.update(actor, id, version, toPersonRow(body));
+      const row = await this.store.update(actor, id, version, toPersonRow(body));
+      if (!row.active) for (const dismissal of this.dismissals) await dismissal(actor, id);
+      return row;
     });
   }
 }

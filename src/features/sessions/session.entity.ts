@@ -12,6 +12,10 @@ export class SessionEntity {
   @Column({ name: 'person_id', type: 'uuid' })
   personId: string;
 
+  /** The enrolled device that opened it; null for a sign-in with a password. */
+  @Column({ name: 'device_id', type: 'uuid', nullable: true })
+  deviceId: string | null;
+
   @Column({ name: 'started_at', type: 'timestamptz', default: () => 'now()' })
   startedAt: Date;
 

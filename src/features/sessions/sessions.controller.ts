@@ -35,7 +35,7 @@ export class SessionsController {
   @Open()
   @ApiOperation({ summary: 'Exchange a refresh token for the next pair of tokens', description: 'Each refresh token can be used once. One used twice ends the session.' })
   @ApiResponse({ status: 200, description: 'The next pair.', type: SessionView })
-  @ApiProblems(['invalid-input', 'malformed-request', 'session-ended', 'body-too-large', 'wrong-media-type', 'unexpected', 'unavailable'])
+  @ApiProblems(['invalid-input', 'malformed-request', 'session-ended', 'device-revoked', 'body-too-large', 'wrong-media-type', 'unexpected', 'unavailable'])
   refresh(@Body() body: RefreshBody): Promise<SessionView> {
     return this.refreshSession.execute(body.refreshToken);
   }

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource, IsNull } from 'typeorm';
-import type { Actor } from '../../platform/auth/actor.js';
+import type { Actor, Role } from '../../platform/auth/actor.js';
+import { hashSecret, type SecretToken } from '../../platform/auth/secret-token.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
-import { hashSecret, type RefreshTokenParts } from './refresh-token.js';
 import { RefreshTokenEntity } from './refresh-token.entity.js';
 import { SessionEntity } from './session.entity.js';
 
@@ -10,6 +10,17 @@ export interface SignIn {
   readonly companyId: string;
   readonly personId: string;
   readonly passwordHash: string;
+}
+
+export interface Standing {
+  readonly personId: string;
+  /** The role that the person has now; null when the session has ended. */
+  readonly role: Role | null;
+  /** The enrolled device that opened the session, if one did. */
+  readonly deviceId: string | null;
+  readonly lastSeenAt: Date | null;
+  /** Whether the device may not come back: it was revoked, or its person is no longer active. */
+  readonly shutOut: boolean;
 }
 
 /** All SQL of the sessions' tables. */
@@ -26,14 +37,14 @@ export class SessionsRepository {
     return rows.map((row) => ({ companyId: row.company_id, personId: row.person_id, passwordHash: row.password_hash }));
   }
 
-  async start(actor: Actor, session: { id: string; personId: string }, token: RefreshTokenParts, expiresAt: Date): Promise<void> {
+  async start(actor: Actor, session: { id: string; personId: string; deviceId: string | null }, token: SecretToken, expiresAt: Date): Promise<void> {
     await this.db.write(actor, async (manager) => {
-      await manager.insert(SessionEntity, { companyId: actor.companyId, id: session.id, personId: session.personId });
+      await manager.insert(SessionEntity, { companyId: actor.companyId, ...session });
       await this.addToken(actor, session.id, token, expiresAt);
     });
   }
 
-  async addToken(actor: Actor, sessionId: string, token: RefreshTokenParts, expiresAt: Date): Promise<void> {
+  async addToken(actor: Actor, sessionId: string, token: SecretToken, expiresAt: Date): Promise<void> {
     await this.db.write(actor, (manager) =>
       manager.insert(RefreshTokenEntity, { companyId: actor.companyId, id: token.id, sessionId, secretHash: hashSecret(token.secret), expiresAt }),
     );
@@ -48,10 +59,6 @@ export class SessionsRepository {
     await this.db.write(actor, (manager) => manager.update(RefreshTokenEntity, { companyId: actor.companyId, id }, { usedAt: at }));
   }
 
-  async findSession(actor: Pick<Actor, 'companyId'>, id: string): Promise<SessionEntity | null> {
-    return this.db.read(actor, (manager) => manager.findOne(SessionEntity, { where: { companyId: actor.companyId, id } }));
-  }
-
   async revoke(actor: Actor, id: string, at: Date, because: string): Promise<void> {
     await this.db.write(actor, (manager) => manager.update(SessionEntity, { companyId: actor.companyId, id, revokedAt: IsNull() }, { revokedAt: at, revokedBecause: because }));
   }
@@ -60,15 +67,36 @@ export class SessionsRepository {
     await this.db.write(actor, (manager) => manager.update(SessionEntity, { companyId: actor.companyId, personId, revokedAt: IsNull() }, { revokedAt: at, revokedBecause: because }));
   }
 
-  /** The role of a session's person, if the session stands and the person is active: one query. */
-  async standing(companyId: string, sessionId: string): Promise<string | null> {
+  /** Ends the sessions that a device opened. Returns their ids. */
+  async revokeAllOfDevice(actor: Actor, deviceId: string, at: Date, because: string): Promise<string[]> {
+    return this.db.write(actor, async (manager) => {
+      const [rows] = await manager.query<[{ id: string }[], number]>(
+        'UPDATE sign_in_session SET revoked_at = $3, revoked_because = $4 WHERE company_id = $1 AND device_id = $2 AND revoked_at IS NULL RETURNING id',
+        [actor.companyId, deviceId, at, because],
+      );
+      return rows.map((row) => row.id);
+    });
+  }
+
+  /** Whether a session stands, and for whom: one query. */
+  async standing(companyId: string, sessionId: string): Promise<Standing | null> {
     return this.db.read({ companyId }, async (manager) => {
-      const rows = await manager.query<{ role: string }[]>(
-        `SELECT p.role FROM sign_in_session s JOIN person p ON p.company_id = s.company_id AND p.id = s.person_id
-         WHERE s.company_id = $1 AND s.id = $2 AND s.revoked_at IS NULL AND p.active`,
+      const rows = await manager.query<Standing[]>(
+        `SELECT p.id AS "personId", CASE WHEN s.revoked_at IS NULL AND d.revoked_at IS NULL AND p.active THEN p.role END AS role,
+                d.id AS "deviceId", d.last_seen_at AS "lastSeenAt", d.id IS NOT NULL AND (d.revoked_at IS NOT NULL OR NOT p.active) AS "shutOut"
+         FROM sign_in_session s JOIN person p ON p.company_id = s.company_id AND p.id = s.person_id
+         LEFT JOIN device d ON d.company_id = s.company_id AND d.id = s.device_id
+         WHERE s.company_id = $1 AND s.id = $2`,
         [companyId, sessionId],
       );
-      return rows[0]?.role ?? null;
+      return rows[0] ?? null;
     });
+  }
+
+  /** Notes that a device was there, unless another instance has noted it since `unless`. */
+  async markSeen(companyId: string, deviceId: string, at: Date, unless: Date): Promise<void> {
+    await this.db.read({ companyId }, (manager) =>
+      manager.query('UPDATE device SET last_seen_at = $3, version = version + 1 WHERE company_id = $1 AND id = $2 AND (last_seen_at IS NULL OR last_seen_at <= $4)', [companyId, deviceId, at, unless]),
+    );
   }
 }

@@ -1,13 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import { v7 as uuidv7 } from 'uuid';
-import type { Actor } from '../../platform/auth/actor.js';
 import { Passwords } from '../../platform/auth/passwords.js';
 import { Problem } from '../../platform/http/problem.js';
 import { AttemptLimits } from './attempt-limits.js';
-import { newRefreshToken } from './refresh-token.js';
-import { SessionTokens } from './session-tokens.js';
 import type { SessionView, SignInBody } from './sessions.dto.js';
 import { type SignIn as Candidate, SessionsRepository } from './sessions.repository.js';
+import { StartSession } from './start-session.js';
 
 /** Signs a person in by e-mail address and password. */
 @Injectable()
@@ -16,7 +13,7 @@ export class SignIn {
     private readonly sessions: SessionsRepository,
     private readonly passwords: Passwords,
     private readonly limits: AttemptLimits,
-    private readonly tokens: SessionTokens,
+    private readonly startSession: StartSession,
   ) {}
 
   async execute(input: SignInBody, address: string): Promise<SessionView> {
@@ -28,7 +25,7 @@ export class SignIn {
     if (another !== undefined) {
       throw new Problem('company-choice', `The address belongs to people of several companies. Send companyId as well: one of ${matching.map((m) => m.companyId).join(', ')}.`, [{ pointer: '/companyId', detail: 'is needed to tell the companies apart' }]);
     }
-    return this.open(first);
+    return this.startSession.execute(first.companyId, first.personId, null);
   }
 
   private async matching(input: SignInBody): Promise<Candidate[]> {
@@ -39,14 +36,5 @@ export class SignIn {
       if (await this.passwords.verify(candidate.passwordHash, input.password)) matching.push(candidate);
     }
     return matching;
-  }
-
-  private async open({ companyId, personId }: Candidate): Promise<SessionView> {
-    // The role plays no part yet: what follows reads and writes as the person, inside the company.
-    const actor: Actor = { companyId, personId, role: 'crew', sessionId: null };
-    const sessionId = uuidv7();
-    const refresh = newRefreshToken(companyId);
-    await this.sessions.start(actor, { id: sessionId, personId }, refresh, this.tokens.refreshExpiry());
-    return this.tokens.answer(actor, personId, sessionId, refresh);
   }
 }

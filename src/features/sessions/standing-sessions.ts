@@ -1,15 +1,20 @@
 import { Injectable } from '@nestjs/common';
 import type { TokenSubject } from '../../platform/auth/access-tokens.js';
-import { type Role, ROLES } from '../../platform/auth/actor.js';
+import type { Role } from '../../platform/auth/actor.js';
 import { SessionGate } from '../../platform/auth/session-gate.js';
-import { SessionsRepository } from './sessions.repository.js';
+import { Clock } from '../../platform/clock/clock.js';
+import type { Problem } from '../../platform/http/problem.js';
+import { deviceRevoked, sessionEnded } from './refusals.js';
+import { SessionsRepository, type Standing } from './sessions.repository.js';
 
 /** A lost phone or a dismissed person is shut out after this at the latest, on every instance. */
 const BELIEVED_MS = 3_000;
 const MOST_REMEMBERED = 5_000;
+/** When a device was last seen is known to this, so that a busy phone is not a write for each request. */
+const SEEN_MS = 60_000;
 
 interface Known {
-  readonly role: Promise<Role | null>;
+  readonly standing: Promise<Standing | null>;
   readonly until: number;
 }
 
@@ -18,29 +23,47 @@ interface Known {
 export class StandingSessions extends SessionGate {
   private readonly known = new Map<string, Known>();
 
-  constructor(private readonly sessions: SessionsRepository) {
+  constructor(
+    private readonly sessions: SessionsRepository,
+    private readonly clock: Clock,
+  ) {
     super();
   }
 
-  override roleOf({ companyId, sessionId }: TokenSubject): Promise<Role | null> {
-    const key = `${companyId} ${sessionId}`;
-    const now = performance.now();
-    const known = this.known.get(key);
-    if (known !== undefined && known.until > now) return known.role;
-    const role = this.ask(companyId, sessionId);
-    this.remember(key, { role, until: now + BELIEVED_MS });
-    // A failed question must not be remembered as an answer.
-    role.catch(() => this.known.delete(key));
-    return role;
+  override async roleOf(subject: TokenSubject): Promise<Role | null> {
+    return (await this.standingOf(subject))?.role ?? null;
+  }
+
+  override async refusal(subject: TokenSubject): Promise<Problem> {
+    return (await this.standingOf(subject))?.shutOut === true ? deviceRevoked() : sessionEnded();
   }
 
   forget(companyId: string, sessionId: string): void {
     this.known.delete(`${companyId} ${sessionId}`);
   }
 
-  private async ask(companyId: string, sessionId: string): Promise<Role | null> {
-    const role = await this.sessions.standing(companyId, sessionId);
-    return ROLES.find((known) => known === role) ?? null;
+  private standingOf({ companyId, sessionId }: TokenSubject): Promise<Standing | null> {
+    const key = `${companyId} ${sessionId}`;
+    const now = performance.now();
+    const known = this.known.get(key);
+    if (known !== undefined && known.until > now) return known.standing;
+    const standing = this.ask(companyId, sessionId);
+    this.remember(key, { standing, until: now + BELIEVED_MS });
+    // A failed question must not be remembered as an answer.
+    standing.catch(() => this.known.delete(key));
+    return standing;
+  }
+
+  private async ask(companyId: string, sessionId: string): Promise<Standing | null> {
+    const standing = await this.sessions.standing(companyId, sessionId);
+    if (standing !== null && standing.role !== null && standing.deviceId !== null) await this.see(companyId, standing.deviceId, standing.lastSeenAt);
+    return standing;
+  }
+
+  private async see(companyId: string, deviceId: string, lastSeenAt: Date | null): Promise<void> {
+    const now = this.clock.now();
+    const unless = new Date(now.getTime() - SEEN_MS);
+    if (lastSeenAt === null || lastSeenAt <= unless) await this.sessions.markSeen(companyId, deviceId, now, unless);
   }
 
   private remember(key: string, known: Known): void {

@@ -26,7 +26,7 @@ export class AuthGuard implements CanActivate {
     const subject = await this.tokens.check(token, this.clock.now());
     if (subject === null) throw new Problem('not-signed-in', 'The access token is not valid or has expired. Refresh it with POST /v1/sessions/refresh, or sign in again.', [], CHALLENGE);
     const role = await this.gate.roleOf(subject);
-    if (role === null) throw new Problem('session-ended', 'The session was ended, or the person may no longer sign in. Sign in again.', [], CHALLENGE);
+    if (role === null) throw await this.gate.refusal(subject);
     const allowed = this.reflector.get<readonly Role[] | undefined>(ALLOWED_ROLES, handler) ?? [];
     if (!allowed.includes(role)) {
       throw new Problem('not-allowed', allowed.length === 0 ? 'Nobody may call this.' : `The role ${role} may not do that; it takes ${allowed.join(', ')}.`);

@@ -1,4 +1,5 @@
 import type { Role } from './actor.js';
+import type { Problem } from '../http/problem.js';
 import type { TokenSubject } from './access-tokens.js';
 
 /**
@@ -6,5 +7,9 @@ import type { TokenSubject } from './access-tokens.js';
  * a token alone would let a dismissed person in until it expires.
  */
 export abstract class SessionGate {
+  /** null when the session has ended. */
   abstract roleOf(subject: TokenSubject): Promise<Role | null>;
+
+  /** What to tell the holder of an ended session. */
+  abstract refusal(subject: TokenSubject): Promise<Problem>;
 }

@@ -14,7 +14,7 @@ export interface RouteOptions {
   readonly problems?: readonly ProblemCode[];
 }
 
-const SIGNED_IN: readonly ProblemCode[] = ['not-signed-in', 'session-ended', 'not-allowed', 'unexpected', 'unavailable'];
+const SIGNED_IN: readonly ProblemCode[] = ['not-signed-in', 'session-ended', 'device-revoked', 'not-allowed', 'unexpected', 'unavailable'];
 const WITH_BODY: readonly ProblemCode[] = ['malformed-request', 'invalid-input', 'body-too-large', 'wrong-media-type', 'no-such-reference', 'not-possible', 'already-there', 'state-conflict'];
 
 /** One documented answer for each status, naming the codes that it can carry. */

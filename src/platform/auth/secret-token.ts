@@ -1,26 +1,27 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import { v7 as uuidv7 } from 'uuid';
 
-/** The parts of a refresh token: where to look it up, and the secret that proves it. */
-export interface RefreshTokenParts {
+/** The parts of a refresh token or a device's credential: where to look it up, and the secret that proves it. */
+export interface SecretToken {
   readonly companyId: string;
   readonly id: string;
   readonly secret: Buffer;
 }
 
-const BYTES = 16 + 16 + 32;
+export const SECRET_BYTES = 32;
+const BYTES = 16 + 16 + SECRET_BYTES;
 
-export function newRefreshToken(companyId: string): RefreshTokenParts {
-  return { companyId, id: uuidv7(), secret: randomBytes(32) };
+export function newSecretToken(companyId: string): SecretToken {
+  return { companyId, id: uuidv7(), secret: randomBytes(SECRET_BYTES) };
 }
 
 /** The company stands in the token, so that it can be looked up under row-level security. */
-export function encodeRefreshToken({ companyId, id, secret }: RefreshTokenParts): string {
+export function encodeSecretToken({ companyId, id, secret }: SecretToken): string {
   return Buffer.concat([uuidBytes(companyId), uuidBytes(id), secret]).toString('base64url');
 }
 
 /** The parts of a token, or null for what is none. */
-export function decodeRefreshToken(token: string): RefreshTokenParts | null {
+export function decodeSecretToken(token: string): SecretToken | null {
   const bytes = Buffer.from(token, 'base64url');
   if (bytes.length !== BYTES || bytes.toString('base64url') !== token) return null;
   return { companyId: uuidText(bytes.subarray(0, 16)), id: uuidText(bytes.subarray(16, 32)), secret: bytes.subarray(32) };

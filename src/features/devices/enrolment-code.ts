@@ -1,0 +1,28 @@
+import { createHash, randomBytes } from 'node:crypto';
+
+/** Without I, L, O and U: what looks alike, or spells something, can't be misread from a screen in the sun. */
+const ALPHABET = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
+const CHARACTERS = 16;
+const SCHEME = 'RILLBOOK:DEVICE/';
+
+/**
+ * A code of 80 random bits in four groups of four. So many can't be guessed in its ten minutes, and a hash without a
+ * salt keeps it; yet it can be typed where a camera is broken.
+ */
+export function newEnrolmentCode(): string {
+  // 256 is a multiple of 32, so the remainder favors no character.
+  const characters = [...randomBytes(CHARACTERS)].map((byte) => ALPHABET[byte % ALPHABET.length]).join('');
+  return characters.replace(/(.{4})(?=.)/g, '$1-');
+}
+
+/** What the picture holds: a URI of our own, in the characters that make the smallest picture. */
+export function enrolmentPayload(code: string): string {
+  return SCHEME + code;
+}
+
+/** SHA-256 of a code as it was typed or scanned, or null for what can be none. */
+export function hashEnrolmentCode(typed: string): Buffer | null {
+  const plain = typed.toUpperCase().replace(/[\s-]/g, '').replaceAll('O', '0').replace(/[IL]/g, '1');
+  if (plain.length !== CHARACTERS || [...plain].some((character) => !ALPHABET.includes(character))) return null;
+  return createHash('sha256').update(plain).digest();
+}

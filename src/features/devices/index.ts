@@ -1,0 +1,1 @@
+export { DevicesModule } from './devices.module.js';

@@ -1,0 +1,40 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor, Role } from '../../platform/auth/actor.js';
+import { Clock } from '../../platform/clock/clock.js';
+import type { SessionView } from './sessions.dto.js';
+import { SessionsRepository } from './sessions.repository.js';
+import { StandingSessions } from './standing-sessions.js';
+import { StartSession } from './start-session.js';
+
+/** The sessions of enrolled devices, for the slice that owns the devices. */
+@Injectable()
+export class DeviceSessions {
+  constructor(
+    private readonly sessions: SessionsRepository,
+    private readonly standing: StandingSessions,
+    private readonly startSession: StartSession,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Opens the one session that a device has; the one before ends. */
+  async start(actor: Actor, device: { id: string; personId: string }): Promise<SessionView> {
+    await this.end(actor, device.id, 'the device signed in again');
+    return this.startSession.execute(actor.companyId, device.personId, device.id);
+  }
+
+  /** Returns the ids of the sessions that ended, for `forget` once that is committed. */
+  end(actor: Actor, deviceId: string, because: string): Promise<string[]> {
+    return this.sessions.revokeAllOfDevice(actor, deviceId, this.clock.now(), because);
+  }
+
+  /** Makes an end count at once in this process; others notice within seconds. */
+  forget(companyId: string, sessionIds: readonly string[]): void {
+    for (const id of sessionIds) this.standing.forget(companyId, id);
+  }
+
+  /** Who a session stands for at this moment, or null when it has ended. */
+  async signedIn(companyId: string, sessionId: string): Promise<{ personId: string; role: Role } | null> {
+    const standing = await this.sessions.standing(companyId, sessionId);
+    return standing?.role == null ? null : { personId: standing.personId, role: standing.role };
+  }
+}
