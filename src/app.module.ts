@@ -16,6 +16,7 @@ import { PeopleModule } from './features/people/index.js';
 import { ProfitabilityModule } from './features/profitability/index.js';
 import { ProposalsModule } from './features/proposals/index.js';
 import { QuotesModule } from './features/quotes/index.js';
+import { ScheduleModule } from './features/schedule/index.js';
 import { SessionsModule } from './features/sessions/index.js';
 import { SitesModule } from './features/sites/index.js';
 import { SyncModule } from './features/sync/index.js';
@@ -44,6 +45,7 @@ const SLICES = [
   EquipmentModule,
   SurveysModule,
   JobsModule,
+  ScheduleModule,
   TimeEntriesModule,
   SyncModule,
   CostsModule,

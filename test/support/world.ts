@@ -51,6 +51,13 @@ export function bodiesFor(world: World): Bodies {
     '/v1/jobs/{id}/cancel': { reason: 'The customer sold the house.' },
     '/v1/time-entries': { jobId: id('jobs'), personId: id('people'), costCode: 'cleanout', startedAt: '2026-05-11T08:00:00-04:00', endedAt: '2026-05-11T12:00:00-04:00', unpaidBreakMinutes: 15 },
     '/v1/time-entries/{id}/void': { reason: 'Entered twice.' },
+    '/v1/visits': { jobId: id('jobs'), day: '2026-05-11', startTime: '07:30', lengthMinutes: 480, personIds: [id('people')], bring: ['Mud pump'], note: 'Drain first.' },
+    '/v1/visits/{id}/cancel': { reason: 'Rain.' },
+    '/v1/visits/{id}/restore': {},
+    '/v1/days-off': { personId: id('people'), firstDay: '2026-07-06', lastDay: '2026-07-10', note: 'Back on Monday' },
+    '/v1/days-off/{id}/withdraw': {},
+    '/v1/blockers': { jobId: id('jobs'), kind: 'utility-locate', requestedOn: '2026-05-01', clearOn: '2026-05-06', reference: 'Ticket 417' },
+    '/v1/blockers/{id}/withdraw': {},
     '/v1/costs': { jobId: id('jobs'), costCode: 'hauling', kind: 'disposal', description: 'Tipping fee', amount: money('187.31'), incurredOn: '2026-05-11' },
     '/v1/costs/{id}/void': { reason: 'Wrong job.' },
     '/v1/invoices': { jobId: id('jobs'), basis: 'final' },
@@ -72,7 +79,7 @@ export async function makeWorld({ owner, crew }: Pick<TestCompany, 'owner' | 'cr
   await send(owner, `/v1/quotes/${world['quotes']}/issue`, {});
   const accepted = (await send(owner, `/v1/quotes/${world['quotes']}/acceptance`, bodiesFor(world)['/v1/quotes/{id}/acceptance'] ?? {})) as { jobId: string };
   world['jobs'] = accepted.jobId;
-  for (const path of ['/v1/time-entries', '/v1/costs', '/v1/invoices']) await make(path);
+  for (const path of ['/v1/visits', '/v1/days-off', '/v1/blockers', '/v1/time-entries', '/v1/costs', '/v1/invoices']) await make(path);
   await send(owner, `/v1/invoices/${world['invoices']}/issue`, {});
   await make('/v1/payments');
   const enrolment = (await send(owner, '/v1/device-enrolments', bodiesFor(world)['/v1/device-enrolments'] ?? {})) as { id: string; code: string };

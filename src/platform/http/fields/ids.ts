@@ -19,3 +19,17 @@ export function OwnIdField(): PropertyDecorator {
     example: '0199c3a2-5b1e-7c44-9d0a-3f6b1c2d4e5f',
   });
 }
+
+/** A list of references, none of them twice. */
+export function IdListField(options: FieldOptions & { readonly most: number }): PropertyDecorator {
+  const { most } = options;
+  return Field(options, { type: 'array', items: { type: 'string', format: 'uuid' }, maxItems: most, uniqueItems: true }, (value) => {
+    if (!Array.isArray(value)) return 'must be a list of ids';
+    if (value.length > most) return `must have at most ${most} ids; it has ${value.length}`;
+    const bad = value.findIndex((item) => !isUuid(item));
+    if (bad >= 0) return `/${bad}: must be an id: a UUID such as 0199c3a2-5b1e-7c44-9d0a-3f6b1c2d4e5f`;
+    const ids = (value as string[]).map((id) => id.toLowerCase());
+    const twice = ids.findIndex((id, index) => ids.indexOf(id) < index);
+    return twice < 0 ? null : `/${twice}: is there twice; name each once`;
+  });
+}

@@ -1,0 +1,12 @@
+export { ScheduleModule } from './schedule.module.js';
+export { VisitsService } from './visits/visits.service.js';
+export { PlanVisits } from './visits/plan-visits.js';
+export { DaysOffService } from './days-off/days-off.service.js';
+export { BlockersService } from './blockers/blockers.service.js';
+export { blockedBecause } from './blockers/blocked-because.js';
+export { toBlockerView } from './blockers/blocker.mapper.js';
+export { BlockerView } from './blockers/blockers.dto.js';
+export { PlannedVisitView } from './visits/visits.view.js';
+export type { VisitBody } from './visits/visits.dto.js';
+export type { VisitEntity } from './visits/visit.entity.js';
+export type { BlockerEntity } from './blockers/blocker.entity.js';
