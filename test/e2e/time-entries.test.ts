@@ -35,7 +35,8 @@ describe('time entries', () => {
     expect(made.headers['etag']).toBe('"1"');
     expect(made.body).toEqual({
       ...body, startedAt: new Date(body.startedAt).toISOString(), endedAt: new Date(body.endedAt).toISOString(),
-      paidMinutes: '480', recordedBy: company.crew.personId, voidedAt: null, voidReason: null, createdAt: expect.any(String),
+      kind: 'work', breaks: [], paidMinutes: '480', recordedBy: company.crew.personId, recordedAt: null, receivedAt: expect.any(String), clockSkewSeconds: null,
+      held: false, approvedAt: null, approvedBy: null, voidedAt: null, voidReason: null, createdAt: expect.any(String), warnings: [],
     });
     // 8 h × 24.00 × 1.225, from the rule of the API's contract.
     const seen = await company.estimator.get(`/v1/time-entries/${body.id}`);

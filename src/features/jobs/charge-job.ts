@@ -31,9 +31,8 @@ export class ChargeJob {
     return this.db.write(actor, async () => {
       const job = await this.hold(actor, charge.jobId, FOR_HOURS, 'hours');
       await this.requireCode(actor, job, charge.costCode);
-      const day = localDate(charge.startedAt, job.timeZone);
-      if (job.state === 'under-way' && job.startedOn !== null && job.startedOn <= day) return job;
-      return this.jobs.update(actor, job, { state: 'under-way', startedOn: day });
+      const startedOn = startMovedBy(job, charge.startedAt);
+      return startedOn === null ? job : this.jobs.update(actor, job, { state: 'under-way', startedOn });
     });
   }
 
@@ -51,16 +50,31 @@ export class ChargeJob {
   }
 
   private async hold(actor: Actor, jobId: string, states: readonly JobState[], what: string): Promise<JobEntity> {
-    const job = await this.jobs.lock(actor, jobId);
-    if (job === null) throw noSuchReference('/jobId', 'job');
-    if (states.includes(job.state)) return job;
-    throw stateConflict(`Job ${job.number} is ${job.state}; its ${what} are closed. Ask the office to reopen the job.`, [
-      { pointer: '/jobId', detail: `must be a job that is ${states.join(' or ')}; this one is ${job.state}` },
-    ]);
+    return requireOpen(await this.jobs.lock(actor, jobId), states, what);
   }
 
   private async requireCode(actor: Actor, job: JobEntity, costCode: string): Promise<void> {
     const plan = (await this.jobs.plansOf(actor, [job.id])).get(job.id) ?? [];
     requireCostCode(plan.map((work) => work.costCode), costCode);
   }
+}
+
+/** @throws Problem 422 at /jobId, 409 when the job is in none of the states */
+function requireOpen(job: JobEntity | null, states: readonly JobState[], what: string): JobEntity {
+  if (job === null) throw noSuchReference('/jobId', 'job');
+  if (states.includes(job.state)) return job;
+  throw stateConflict(`Job ${job.number} is ${job.state}; its ${what} are closed. Ask the office to reopen the job.`, [
+    { pointer: '/jobId', detail: `must be a job that is ${states.join(' or ')}; this one is ${job.state}` },
+  ]);
+}
+
+/** @throws Problem 422 at /jobId, 409 when its hours are closed */
+export function requireOpenForHours(job: JobEntity | null): JobEntity {
+  return requireOpen(job, FOR_HOURS, 'hours');
+}
+
+/** The day from which the job is under way once these hours are charged to it; null when that changes nothing. */
+export function startMovedBy(job: JobEntity, startedAt: Date): string | null {
+  const day = localDate(startedAt, job.timeZone);
+  return job.state === 'under-way' && job.startedOn !== null && job.startedOn <= day ? null : day;
 }

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { ChangeJobState } from './change-job-state.js';
 import { ChargeJob } from './charge-job.js';
+import { ChargeManyHours } from './charge-many-hours.js';
 import { JobCrew } from './crew/job-crew.js';
 import { JobMemberEntity } from './crew/job-member.entity.js';
 import { JobEntity } from './job.entity.js';
@@ -14,7 +15,7 @@ import { JobsService } from './jobs.service.js';
 @Module({
   imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity, JobMemberEntity])],
   controllers: [JobsController],
-  providers: [JobsRepository, JobsService, ChargeJob, ChangeJobState, JobCrew, JobSync],
-  exports: [JobsService, ChargeJob, ChangeJobState, JobCrew],
+  providers: [JobsRepository, JobsService, ChargeJob, ChargeManyHours, ChangeJobState, JobCrew, JobSync],
+  exports: [JobsService, ChargeJob, ChargeManyHours, ChangeJobState, JobCrew],
 })
 export class JobsModule {}

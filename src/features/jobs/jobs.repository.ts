@@ -42,6 +42,26 @@ export class JobsRepository {
     );
   }
 
+  /** Many jobs at once, each as `lock` holds one; in the order of their ids, so that two callers can't wait for each other. */
+  async lockMany(actor: Actor, ids: readonly string[]): Promise<Map<string, JobEntity>> {
+    const rows = await this.db.write(actor, (manager) =>
+      entityRows(manager, JobEntity, 'WHERE company_id = $1 AND id = ANY ($2) ORDER BY id FOR NO KEY UPDATE', [actor.companyId, ids]),
+    );
+    return new Map(rows.map((row) => [row.id, row]));
+  }
+
+  /** Sets many jobs that this transaction holds under way, each from its day. */
+  async begin(actor: Actor, days: ReadonlyMap<string, string>): Promise<void> {
+    if (days.size === 0) return;
+    await this.db.write(actor, (manager) =>
+      manager.query(
+        `UPDATE job SET state = 'under-way', started_on = began.day, version = version + 1
+         FROM unnest($2::uuid[], $3::date[]) AS began (id, day) WHERE job.company_id = $1 AND job.id = began.id`,
+        [actor.companyId, [...days.keys()], [...days.values()]],
+      ),
+    );
+  }
+
   /** Writes to a job that this transaction holds. */
   update(actor: Actor, held: JobEntity, values: Partial<Pick<JobEntity, 'state' | 'startedOn' | 'finishedOn' | 'cancelledOn' | 'cancelReason'>>): Promise<JobEntity> {
     return this.db.write(actor, async (manager) => {

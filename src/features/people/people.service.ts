@@ -33,6 +33,11 @@ export class PeopleService {
     return this.store.find(actor, id);
   }
 
+  /** Those that are there, by id; one statement. */
+  findMany(actor: Actor, ids: readonly string[]): Promise<Map<string, PersonEntity>> {
+    return this.store.findMany(actor, ids);
+  }
+
   list(actor: Actor, query: ListQuery): Promise<Page<PersonEntity>> {
     return this.store.list(actor, query);
   }

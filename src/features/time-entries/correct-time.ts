@@ -3,17 +3,19 @@ import type { Actor } from '../../platform/auth/actor.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import { patched } from '../../platform/http/merge-patch.js';
-import { staleVersion, stateConflict } from '../../platform/http/problems.js';
+import { invalidInput, staleVersion, stateConflict } from '../../platform/http/problems.js';
 import { ChargeJob } from '../jobs/index.js';
+import { LockedPeriod } from './lock/locked-period.js';
 import { PaidPeople } from './paid-people.js';
-import { TimeEntryBody } from './time-entries.dto.js';
+import { TimeEntryCorrectionBody } from './time-entries.dto.js';
 import { requireMayLogFor, requireMaySee } from './time-entries.policy.js';
 import { TimeEntriesRepository } from './time-entries.repository.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';
 import { toTimeEntryBody } from './time-entry.mapper.js';
+import { changedBy } from './versions/changed-by.js';
 import { workedTime } from './worked-time.js';
 
-/** Mends logged hours while their job is open: changes them, or voids them with a reason. */
+/** Mends logged hours while their job is open and their day is not locked: changes them, or voids them with a reason. */
 @Injectable()
 export class CorrectTime {
   constructor(
@@ -21,36 +23,50 @@ export class CorrectTime {
     private readonly entries: TimeEntriesRepository,
     private readonly people: PaidPeople,
     private readonly charge: ChargeJob,
+    private readonly lockedPeriod: LockedPeriod,
     private readonly clock: Clock,
   ) {}
 
   /**
-   * Applies a merge patch. The wage stays the one of the first entry, unless the hours turn out to be somebody else's.
-   * @throws Problem as logging does, and 409 for a voided entry, 412 for a stale version
+   * Applies a merge patch; what was approved was something else, so the approval falls. The wage stays the one of the
+   * first entry, unless the hours turn out to be somebody else's.
+   * @throws Problem as logging does, 409 for a voided entry or a locked day, 412 for a stale version, 400 at /reason
+   *   when approved hours are changed without one
    */
   change(actor: Actor, id: string, version: number, patch: unknown): Promise<TimeEntryEntity> {
     return this.db.write(actor, async () => {
+      const locked = await this.lockedPeriod.hold(actor);
       const row = await this.lock(actor, id);
       if (row.version !== version) throw staleVersion('time entry', row.version);
       if (row.voidedAt !== null) throw stateConflict('The entry is void and stays as it is. Log the hours anew.');
-      const body = await patched(TimeEntryBody, toTimeEntryBody(row), patch);
+      const body = await patched(TimeEntryCorrectionBody, toTimeEntryBody(row), patch);
       requireMayLogFor(actor, body.personId);
-      const span = workedTime(body);
+      if (row.approvedAt !== null && !body.reason) throw invalidInput([{ pointer: '/reason', detail: 'is needed: the hours are approved' }]);
+      const time = workedTime(body);
+      if (row.endedAt !== null && time.endedAt === null) throw invalidInput([{ pointer: '/endedAt', detail: 'must stay: hours that ended do not run again' }]);
+      locked.requireOpen(row);
+      locked.requireOpen({ ...time, held: row.held });
       const person = body.personId.toLowerCase() === row.personId ? {} : await this.people.find(actor, body.personId);
-      const { jobId, costCode, note } = body;
+      const { jobId, costCode, kind, note } = body;
       if (jobId.toLowerCase() !== row.jobId) await this.charge.holdForHours(actor, row.jobId);
-      await this.charge.withHours(actor, { jobId, costCode, startedAt: span.startedAt });
-      return this.entries.store.update(actor, id, version, { jobId, costCode, note: note ?? null, ...person, ...span });
+      await this.charge.withHours(actor, { jobId, costCode, startedAt: time.startedAt });
+      return this.entries.store.update(actor, id, version, {
+        jobId, costCode, kind: kind ?? 'work', note: note ?? null, ...person, ...time,
+        held: locked.holds(time), approvedAt: null, approvedBy: null, ...changedBy(actor, this.clock.now(), body.reason),
+      });
     });
   }
 
-  /** Repeated, it answers with the first reason. @throws Problem 404, or 409 when the job's hours are closed */
+  /** Repeated, it answers with the first reason. @throws Problem 404, or 409 when the job's hours are closed or the day is locked */
   void(actor: Actor, id: string, reason: string): Promise<TimeEntryEntity> {
     return this.db.write(actor, async () => {
+      const locked = await this.lockedPeriod.hold(actor);
       const row = await this.lock(actor, id);
       if (row.voidedAt !== null) return row;
+      locked.requireOpen(row);
       await this.charge.holdForHours(actor, row.jobId);
-      return this.entries.store.update(actor, id, row.version, { voidedAt: this.clock.now(), voidReason: reason });
+      const now = this.clock.now();
+      return this.entries.store.update(actor, id, row.version, { voidedAt: now, voidReason: reason, approvedAt: null, approvedBy: null, ...changedBy(actor, now, reason) });
     });
   }
 

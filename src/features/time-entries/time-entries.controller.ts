@@ -9,7 +9,7 @@ import { made, type Reply, tagged } from '../../platform/http/reply.js';
 import { CompaniesService } from '../companies/index.js';
 import { ReasonBody } from '../jobs/index.js';
 import { CorrectTime } from './correct-time.js';
-import { LogTime } from './log-time.js';
+import { LogTime } from './log/log-time.js';
 import { TimeEntriesQuery, TimeEntryBody, TimeEntryView } from './time-entries.dto.js';
 import { TimeEntriesService } from './time-entries.service.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';

@@ -1,8 +1,10 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { EVERYONE } from '../../platform/auth/actor.js';
-import { MutationKinds } from '../../platform/sync/mutation-kinds.js';
+import { type Effect, MutationKinds } from '../../platform/sync/mutation-kinds.js';
 import { SyncedKinds } from '../../platform/sync/synced-kinds.js';
-import { LogTime } from './log-time.js';
+import type { Made } from '../../platform/resources/resource-store.js';
+import { LogManyHours } from './log/log-many-hours.js';
+import { LogTime } from './log/log-time.js';
 import { TimeEntryBody } from './time-entries.dto.js';
 import { TimeEntryEntity } from './time-entry.entity.js';
 import { toTimeEntryView } from './time-entry.mapper.js';
@@ -14,6 +16,7 @@ export class TimeEntrySync implements OnModuleInit {
     private readonly mutations: MutationKinds,
     private readonly synced: SyncedKinds,
     private readonly logTime: LogTime,
+    private readonly many: LogManyHours,
   ) {}
 
   onModuleInit(): void {
@@ -21,9 +24,10 @@ export class TimeEntrySync implements OnModuleInit {
       kind: 'time-entry.log',
       roles: EVERYONE,
       body: TimeEntryBody,
-      apply: async (actor, { body }) => {
-        const { row } = await this.logTime.execute(actor, body);
-        return { entity: 'time-entry', id: row.id, version: row.version };
+      apply: async (actor, { body, context }) => effectOf(await this.logTime.execute(actor, body, context)),
+      applyMany: async (actor, mutations) => {
+        const logged = await this.many.execute(actor, mutations.map(({ body, context }) => ({ body, receipt: context })));
+        return logged.map((outcome) => (outcome instanceof Error ? outcome : effectOf(outcome)));
       },
     });
     this.synced.add({
@@ -35,4 +39,8 @@ export class TimeEntrySync implements OnModuleInit {
       view: (_actor, rows) => rows.map((row) => toTimeEntryView(row, null)),
     });
   }
+}
+
+function effectOf({ row }: Made<TimeEntryEntity>): Effect {
+  return { entity: 'time-entry', id: row.id, version: row.version };
 }

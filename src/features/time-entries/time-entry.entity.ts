@@ -3,6 +3,16 @@ import type { Decimal } from '../../domain/decimal.js';
 import { DecimalColumn } from '../../platform/database/columns.js';
 import { ResourceEntity } from '../../platform/resources/resource-entity.js';
 
+export const TIME_KINDS = ['work', 'travel'] as const;
+export type TimeKind = (typeof TIME_KINDS)[number];
+
+/** A break as it lies in the row; its instants in RFC 3339. */
+export interface StoredBreak {
+  readonly startedAt: string;
+  readonly endedAt: string;
+  readonly paid: boolean;
+}
+
 /** Who worked on which job and cost code, from when to when. */
 @Entity('time_entry')
 export class TimeEntryEntity extends ResourceEntity {
@@ -18,8 +28,19 @@ export class TimeEntryEntity extends ResourceEntity {
   @Column({ name: 'started_at', type: 'timestamptz' })
   startedAt: Date;
 
-  @Column({ name: 'ended_at', type: 'timestamptz' })
-  endedAt: Date;
+  /** null while the hours run; they count for nothing yet. */
+  @Column({ name: 'ended_at', type: 'timestamptz', nullable: true })
+  endedAt: Date | null;
+
+  @Column({ type: 'text', default: 'work' })
+  kind: TimeKind;
+
+  @Column({ type: 'jsonb', default: [] })
+  breaks: StoredBreak[];
+
+  /** What of `breaks` is not paid; `unpaidBreakMinutes` comes on top. */
+  @DecimalColumn('unpaid_span_seconds', 8, 3, { default: 0 })
+  unpaidSpanSeconds: Decimal;
 
   @Column({ name: 'unpaid_break_minutes', type: 'integer', default: 0 })
   unpaidBreakMinutes: number;
@@ -42,4 +63,35 @@ export class TimeEntryEntity extends ResourceEntity {
 
   @Column({ name: 'void_reason', type: 'text', nullable: true })
   voidReason: string | null;
+
+  /** Came in for a locked day: counts for nothing until the office releases it. */
+  @Column({ type: 'boolean', default: false })
+  held: boolean;
+
+  @Column({ name: 'approved_at', type: 'timestamptz', nullable: true })
+  approvedAt: Date | null;
+
+  @Column({ name: 'approved_by', type: 'uuid', nullable: true })
+  approvedBy: string | null;
+
+  /** When the phone took it down, by its own clock. */
+  @Column({ name: 'recorded_at', type: 'timestamptz', nullable: true })
+  recordedAt: Date | null;
+
+  @Column({ name: 'received_at', type: 'timestamptz', default: () => 'now()' })
+  receivedAt: Date;
+
+  /** The phone's clock less the service's; null when the phone did not tell its time. */
+  @DecimalColumn('clock_skew_seconds', 14, 3, { nullable: true })
+  clockSkewSeconds: Decimal | null;
+
+  /** Who made this version of the entry, when and why; null in the first one. */
+  @Column({ name: 'changed_at', type: 'timestamptz', nullable: true })
+  changedAt: Date | null;
+
+  @Column({ name: 'changed_by', type: 'uuid', nullable: true })
+  changedBy: string | null;
+
+  @Column({ name: 'change_reason', type: 'text', nullable: true })
+  changeReason: string | null;
 }

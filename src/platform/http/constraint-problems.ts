@@ -1,6 +1,6 @@
 import { databaseFailure } from '../database/database-errors.js';
 import { Problem } from './problem.js';
-import { invalidInput, noSuchReference } from './problems.js';
+import { invalidInput, noSuchReference, timeOverlap } from './problems.js';
 
 /**
  * What a broken constraint means to the client. Constraints are named so that they can be read:
@@ -19,7 +19,7 @@ export function fromConstraint(error: unknown): Problem | null {
     case '23514':
       return invalidInput([{ pointer: column, detail: 'is not as it must be' }]);
     case '23P01':
-      return new Problem('time-overlap', 'The person is already logged for some of that time. Change the start or the end, or void the other entry.', [{ pointer: '/startedAt', detail: 'overlaps an entry of the same person; change the start or the end' }]);
+      return timeOverlap();
     case '22003':
     case '22001':
       return invalidInput([{ pointer: '', detail: 'a value is beyond the range that can be stored; give a smaller one' }]);

@@ -45,6 +45,7 @@ export const PROBLEMS = {
   'dependency-missing': { status: 409, title: 'What it depends on was not applied yet' },
   'dependency-failed': { status: 409, title: 'What it depends on was not applied' },
   'offset-conflict': { status: 409, title: 'The upload goes on at another place' },
+  'period-locked': { status: 409, title: 'The hours of that day are locked' },
   'company-choice': { status: 409, title: 'The address belongs to people of several companies' },
   'cursor-expired': { status: 410, title: 'The cursor can not be followed any more' },
   'upload-expired': { status: 410, title: 'The upload was not finished in time' },

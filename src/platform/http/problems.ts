@@ -25,6 +25,12 @@ export function stateConflict(detail: string, errors: readonly Violation[] = [])
   return new Problem('state-conflict', detail, errors);
 }
 
+export function timeOverlap(): Problem {
+  return new Problem('time-overlap', 'The person is already logged for some of that time. Change the start or the end, or void the other entry.', [
+    { pointer: '/startedAt', detail: 'overlaps an entry of the same person; change the start or the end' },
+  ]);
+}
+
 export function notPossible(detail: string, errors: readonly Violation[] = []): Problem {
   return new Problem('not-possible', detail, errors);
 }

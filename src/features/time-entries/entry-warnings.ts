@@ -1,0 +1,29 @@
+import { isShortRest, SHORTEST_UNPAID_REST_MINUTES } from '../../domain/worktime/index.js';
+import type { TimeEntryEntity } from './time-entry.entity.js';
+import { toBreaks } from './worked-time.js';
+
+/** Past this, the instants that a device gives can't be trusted to the minute. */
+export const MOST_CLOCK_SKEW_SECONDS = 120;
+
+type Judged = Pick<TimeEntryEntity, 'clockSkewSeconds' | 'breaks' | 'unpaidBreakMinutes' | 'held'>;
+
+/** What somebody should look at before these hours are paid. */
+export function entryWarnings(entry: Judged): string[] {
+  return [...clockWarning(entry), ...restWarnings(entry), ...(entry.held ? ['The day was locked when these hours came in. They count for nothing until the office releases them.'] : [])];
+}
+
+function clockWarning({ clockSkewSeconds }: Judged): string[] {
+  if (clockSkewSeconds === null || clockSkewSeconds.abs().lte(MOST_CLOCK_SKEW_SECONDS)) return [];
+  const way = clockSkewSeconds.gt(0) ? 'fast' : 'slow';
+  return [`The clock of the device was ${clockSkewSeconds.abs().round().toFixed()} s ${way}. Check the start and the end, and set the clock.`];
+}
+
+/** @see 29 CFR 785.18: rests of 5 to about 20 minutes are hours worked. */
+function restWarnings({ breaks, unpaidBreakMinutes }: Judged): string[] {
+  const short = toBreaks(breaks).filter(isShortRest).length;
+  const few = unpaidBreakMinutes > 0 && unpaidBreakMinutes < SHORTEST_UNPAID_REST_MINUTES;
+  return [
+    ...(short > 0 ? [`${short === 1 ? 'An unpaid rest is' : `${short} unpaid rests are`} under ${SHORTEST_UNPAID_REST_MINUTES} minutes and counted as work (29 CFR 785.18).`] : []),
+    ...(few ? [`An unpaid break of ${unpaidBreakMinutes} minutes is deducted; a rest under ${SHORTEST_UNPAID_REST_MINUTES} minutes is ordinarily work (29 CFR 785.18). Check it.`] : []),
+  ];
+}
