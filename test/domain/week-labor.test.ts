@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { decimal, type Decimal, sumDecimals } from '../../src/domain/decimal.js';
+import { cutByDay, overtimeMinutes, shareOut, weekLabor, type WorkPiece } from '../../src/domain/worktime/week/index.js';
+import { refusals } from './support.js';
+
+const NOTHING = { allPay: decimal(0), straightPay: decimal(0) };
+const terms = { currency: 'USD', thresholds: { weeklyHours: decimal(40), dailyHours: null }, burden: [], before: NOTHING };
+const piece = (changes: Partial<WorkPiece>): WorkPiece => ({
+  entryId: 'e', jobId: 'a', costCode: 'edge', workday: '1', minutes: decimal(60), hourlyWage: decimal(20), burdenPercent: decimal(0), ...changes,
+});
+const total = (list: readonly Decimal[]): string => sumDecimals(list).toFixed();
+
+const anyPiece = fc.record({
+  entryId: fc.uuid(),
+  jobId: fc.constantFrom('a', 'b', 'c'),
+  costCode: fc.constantFrom('edge', 'cleanout', 'travel'),
+  workday: fc.constantFrom('1', '2', '3', '4', '5', '6', '7'),
+  minutes: fc.integer({ min: 0, max: 900_000 }).map((n) => decimal(n).div(1_000)),
+  hourlyWage: fc.integer({ min: 0, max: 900_000 }).map((n) => decimal(n).div(10_000)),
+  burdenPercent: fc.integer({ min: 0, max: 600_000 }).map((n) => decimal(n).div(10_000)),
+});
+const anyWeek = fc.array(anyPiece, { minLength: 1, maxLength: 40 });
+const components = (['all-pay', 'straight-pay'] as const).map((base, n) => ({ code: `c${n}`, percent: decimal('6.2'), yearlyWageCap: decimal(900 * (n + 1)), base }));
+const levels = [(work: WorkPiece) => work.jobId, (work: WorkPiece) => work.costCode];
+
+test('hands the payroll of a week out to its jobs, codes and entries to the cent', () => {
+  fc.assert(
+    fc.property(anyWeek, fc.constantFrom([], components), fc.constantFrom(null, decimal(8)), (pieces, burden, dailyHours) => {
+      const week = weekLabor(pieces, { ...terms, burden, thresholds: { weeklyHours: decimal(40), dailyHours } });
+      const shares = shareOut(week.total, pieces, week.weights, levels, 'USD');
+      expect(total(shares)).toBe(week.total.toFixed());
+      expect(total([week.straightPay, week.premium, ...week.burden.map(({ amount }) => amount)])).toBe(week.total.toFixed());
+      for (const job of ['a', 'b', 'c']) {
+        const mine = pieces.flatMap((work, index) => (work.jobId === job ? [index] : []));
+        const exact = sumDecimals(mine.map((index) => week.weights[index] ?? decimal(0))).times(week.total).div(orOne(sumDecimals(week.weights)));
+        expect(sumDecimals(mine.map((index) => shares[index] ?? decimal(0))).minus(exact).abs().lt('0.01')).toBe(true);
+      }
+    }),
+  );
+});
+
+/** So that a week of no pay is divided by something. */
+function orOne(sum: Decimal): Decimal {
+  return sum.isZero() ? decimal(1) : sum;
+}
+
+test('pays a week alike in whatever order its entries come', () => {
+  fc.assert(
+    fc.property(anyWeek, (pieces) => {
+      const [forth, back] = [weekLabor(pieces, terms), weekLabor([...pieces].reverse(), terms)];
+      expect([forth.total.toFixed(), forth.premium.toFixed()]).toEqual([back.total.toFixed(), back.premium.toFixed()]);
+    }),
+  );
+});
+
+test('lets every minute of the week carry the same premium, whichever job came last', () => {
+  const pieces = [piece({ jobId: 'a', minutes: decimal(25 * 60) }), piece({ jobId: 'b', minutes: decimal(25 * 60) })];
+  const week = weekLabor(pieces, terms);
+  expect([week.premium.toFixed(), week.total.toFixed()]).toEqual(['100', '1100']);
+  expect(shareOut(week.total, pieces, week.weights, levels, 'USD').map((share) => share.toFixed())).toEqual(['550', '550']);
+});
+
+test('takes the flat percentage of each entry on its pay, the premium included', () => {
+  const week = weekLabor([piece({ minutes: decimal(50 * 60), burdenPercent: decimal('22.5') })], terms);
+  expect([week.straightPay, week.premium, week.burden[0]?.amount, week.total].map((amount) => amount?.toFixed())).toEqual(['1000', '100', '247.5', '1347.5']);
+});
+
+test('leaves the premium out of a component on straight pay, and stops each at its own cap', () => {
+  const week = weekLabor([piece({ minutes: decimal(50 * 60), burdenPercent: decimal(99) })], { ...terms, burden: components, before: { allPay: decimal(850), straightPay: decimal(1_000) } });
+  // 50 left of 900 on all pay, 800 left of 1,800 on straight pay of 1,000.
+  expect(week.burden.map(({ amount }) => amount.toFixed())).toEqual(['3.1', '49.6']);
+});
+
+test('knows no rate for a week that was all break', () => {
+  const week = weekLabor([piece({ minutes: decimal(0) })], terms);
+  expect([week.regularRate, week.total.toFixed()]).toEqual([null, '0']);
+});
+
+test('counts a minute over the day and over the week once', () => {
+  const days = Array(5).fill(decimal(10 * 60)) as Decimal[];
+  const overtime = (weeklyHours: number | null, dailyHours: number | null) =>
+    overtimeMinutes(days, { weeklyHours: weeklyHours === null ? null : decimal(weeklyHours), dailyHours: dailyHours === null ? null : decimal(dailyHours) }).div(60).toNumber();
+  expect([overtime(40, 8), overtime(40, 9), overtime(null, 8), overtime(40, null), overtime(null, null)]).toEqual([10, 10, 10, 10, 0]);
+});
+
+test('refuses minutes below zero, saying which day', () => {
+  expect(refusals(() => overtimeMinutes([decimal(1), decimal(-1)], terms.thresholds))).toEqual(['/minutesByDay/1']);
+});
+
+const hour = 3_600_000;
+
+test('cuts a night shift at the hour of the day and its break in proportion', () => {
+  const span = { startedAt: new Date(22 * hour), endedAt: new Date(30 * hour), pauses: [], unpaidMinutes: 40 };
+  const cut = cutByDay(span, [0, 24 * hour, 48 * hour]);
+  expect(cut.map(({ day, minutes }) => [day, minutes.toNumber()])).toEqual([[0, 110], [1, 330]]);
+});
+
+test('takes a pause from the day that it was in', () => {
+  const pauses = [{ startedAt: new Date(25 * hour), endedAt: new Date(26 * hour) }, { startedAt: new Date(23.75 * hour), endedAt: new Date(24.25 * hour) }];
+  const cut = cutByDay({ startedAt: new Date(22 * hour), endedAt: new Date(30 * hour), pauses, unpaidMinutes: 39 }, [0, 24 * hour, 48 * hour]);
+  // 105 and 285 minutes are left of the pauses; a tenth of each goes with the 39 minutes.
+  expect(cut.map(({ day, minutes }) => [day, minutes.toNumber()])).toEqual([[0, 94.5], [1, 256.5]]);
+});
+
+test('loses no minute to a cut, wherever the days begin', () => {
+  const starts = fc.uniqueArray(fc.integer({ min: 1, max: 9_999 }), { maxLength: 12 }).map((list) => [0, ...list.sort((a, b) => a - b), 10_000]);
+  fc.assert(
+    fc.property(starts, fc.integer({ min: 0, max: 4_999 }), fc.integer({ min: 1, max: 5_000 }), (days, from, length) => {
+      const minutes = cutByDay({ startedAt: new Date(from * 1_000), endedAt: new Date((from + length) * 1_000), pauses: [], unpaidMinutes: 0 }, days.map((day) => day * 1_000)).map((cut) => cut.minutes);
+      expect(sumDecimals(minutes).times(60).minus(length).abs().lt('1e-30')).toBe(true);
+    }),
+  );
+});
