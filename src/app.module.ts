@@ -8,6 +8,7 @@ import { DevicesModule } from './features/devices/index.js';
 import { InvoicesModule } from './features/invoices/index.js';
 import { JobsModule } from './features/jobs/index.js';
 import { EquipmentModule } from './features/equipment/index.js';
+import { FieldFactsModule } from './features/field-facts/index.js';
 import { FeaturesModule } from './features/features/index.js';
 import { LaborRulesModule } from './features/labor-rules/index.js';
 import { PartsModule } from './features/catalog/index.js';
@@ -45,6 +46,7 @@ const SLICES = [
   EquipmentModule,
   SurveysModule,
   JobsModule,
+  FieldFactsModule,
   ScheduleModule,
   TimeEntriesModule,
   SyncModule,

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { In } from 'typeorm';
 import type { Actor } from '../../platform/auth/actor.js';
+import { entityRows } from '../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import type { Page } from '../../platform/http/lists.js';
 import { type Made, ResourceStore } from '../../platform/resources/resource-store.js';
@@ -30,6 +31,13 @@ export class EquipmentService {
     if (ids.length === 0) return new Map();
     const rows = await this.db.read(actor, (manager) => manager.find(EquipmentEntity, { where: { companyId: actor.companyId, id: In([...new Set(ids)]) } }));
     return new Map(rows.map((row) => [row.id, row]));
+  }
+
+  /** The piece at the feature with this number on its plate, the one entered last if there are several. */
+  async findBySerialNumber(actor: Actor, featureId: string, serialNumber: string): Promise<EquipmentEntity | null> {
+    const tail = 'WHERE company_id = $1 AND feature_id = $2 AND serial_number = $3 ORDER BY id DESC LIMIT 1';
+    const [row] = await this.db.read(actor, (manager) => entityRows(manager, EquipmentEntity, tail, [actor.companyId, featureId, serialNumber]));
+    return row ?? null;
   }
 
   list(actor: Actor, query: EquipmentListQuery): Promise<Page<EquipmentEntity>> {

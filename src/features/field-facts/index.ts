@@ -1,0 +1,1 @@
+export { FieldFactsModule } from './field-facts.module.js';

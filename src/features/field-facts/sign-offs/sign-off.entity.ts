@@ -1,0 +1,18 @@
+import { Column, Entity } from 'typeorm';
+import { FactEntity } from '../fact/fact.entity.js';
+
+/** What the customer signed at substantial completion. */
+@Entity('sign_off')
+export class SignOffEntity extends FactEntity {
+  @Column({ name: 'signed_by', type: 'text' })
+  signedBy: string;
+
+  @Column({ type: 'text' })
+  statement: string;
+
+  @Column({ type: 'text', nullable: true })
+  drawing: string | null;
+
+  @Column({ name: 'attachment_id', type: 'uuid', nullable: true })
+  attachmentId: string | null;
+}
