@@ -3,8 +3,10 @@ import { TypeOrmModule } from '@nestjs/typeorm';
 import { ChangeJobState } from './change-job-state.js';
 import { ChargeJob } from './charge-job.js';
 import { ChargeManyHours } from './charge-many-hours.js';
+import { CrewController } from './crew/crew.controller.js';
 import { JobCrew } from './crew/job-crew.js';
 import { JobMemberEntity } from './crew/job-member.entity.js';
+import { SetCrew } from './crew/set-crew.js';
 import { JobEntity } from './job.entity.js';
 import { JobPlanEntity } from './job-plan.entity.js';
 import { JobSync } from './job-sync.js';
@@ -14,8 +16,8 @@ import { JobsService } from './jobs.service.js';
 
 @Module({
   imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity, JobMemberEntity])],
-  controllers: [JobsController],
-  providers: [JobsRepository, JobsService, ChargeJob, ChargeManyHours, ChangeJobState, JobCrew, JobSync],
+  controllers: [JobsController, CrewController],
+  providers: [JobsRepository, JobsService, ChargeJob, ChargeManyHours, ChangeJobState, JobCrew, SetCrew, JobSync],
   exports: [JobsService, ChargeJob, ChargeManyHours, ChangeJobState, JobCrew],
 })
 export class JobsModule {}
