@@ -58,8 +58,20 @@ export function bodiesFor(world: World): Bodies {
     '/v1/days-off/{id}/withdraw': {},
     '/v1/blockers': { jobId: id('jobs'), kind: 'utility-locate', requestedOn: '2026-05-01', clearOn: '2026-05-06', reference: 'Ticket 417' },
     '/v1/blockers/{id}/withdraw': {},
+    '/v1/loads': { jobId: id('jobs'), featureId: id('features'), hauledAt: '2026-05-11T10:00:00-04:00', material: 'sediment', volume: { value: 5, unit: 'yd3' } },
+    '/v1/depths': { jobId: id('jobs'), featureId: id('features'), foundAt: '2026-05-11T10:00:00-04:00', place: 'Off the inlet', toBottom: { value: 31, unit: 'in' } },
+    '/v1/material-uses': { jobId: id('jobs'), featureId: id('features'), usedAt: '2026-05-11T10:00:00-04:00', partId: id('parts'), quantity: '1' },
+    '/v1/installations': { jobId: id('jobs'), featureId: id('features'), installedAt: '2026-05-11T10:00:00-04:00', kind: 'skimmer', serialNumber: '000-1724' },
+    '/v1/water-readings': { jobId: id('jobs'), featureId: id('features'), takenAt: '2026-05-11T10:00:00-04:00', ph: 7.8 },
+    '/v1/change-requests': { jobId: id('jobs'), featureId: id('features'), foundAt: '2026-05-11T10:00:00-04:00', description: 'Liner torn behind the waterfall' },
+    '/v1/change-requests/{id}/answer': { decision: 'taken-up' },
+    '/v1/sign-offs': { jobId: id('jobs'), featureId: id('features'), signedAt: '2026-05-11T10:00:00-04:00', signedBy: 'Marta Ellingsworth', statement: 'Complete but for two stones.', drawing: 'M10 40 L50 40' },
+    '/v1/punch-items': { jobId: id('jobs'), featureId: id('features'), description: 'Reset two stones' },
+    ...Object.fromEntries(['loads', 'depths', 'material-uses', 'installations', 'water-readings', 'change-requests', 'sign-offs'].map((family) => [`/v1/${family}/{id}/void`, { reason: 'Wrong job.' }])),
     '/v1/costs': { jobId: id('jobs'), costCode: 'hauling', kind: 'disposal', description: 'Tipping fee', amount: money('187.31'), incurredOn: '2026-05-11' },
     '/v1/costs/{id}/void': { reason: 'Wrong job.' },
+    '/v1/attachments': { uploadId: id('uploads'), subject: { kind: 'job', id: id('jobs') }, kind: 'photo' },
+    '/v1/attachments/{id}/void': { reason: 'Shows the neighbours.' },
     '/v1/invoices': { jobId: id('jobs'), basis: 'final' },
     '/v1/invoices/{id}/issue': {},
     '/v1/invoices/{id}/void': { reason: 'Wrong address.' },
@@ -80,6 +92,7 @@ export async function makeWorld({ owner, crew }: Pick<TestCompany, 'owner' | 'cr
   const accepted = (await send(owner, `/v1/quotes/${world['quotes']}/acceptance`, bodiesFor(world)['/v1/quotes/{id}/acceptance'] ?? {})) as { jobId: string };
   world['jobs'] = accepted.jobId;
   for (const path of ['/v1/visits', '/v1/days-off', '/v1/blockers', '/v1/time-entries', '/v1/costs', '/v1/invoices']) await make(path);
+  for (const path of ['/v1/loads', '/v1/depths', '/v1/material-uses', '/v1/installations', '/v1/water-readings', '/v1/change-requests', '/v1/sign-offs', '/v1/punch-items']) await make(path);
   await send(owner, `/v1/invoices/${world['invoices']}/issue`, {});
   await make('/v1/payments');
   const enrolment = (await send(owner, '/v1/device-enrolments', bodiesFor(world)['/v1/device-enrolments'] ?? {})) as { id: string; code: string };
