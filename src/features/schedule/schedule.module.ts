@@ -2,11 +2,15 @@ import { Module, type OnModuleInit } from '@nestjs/common';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { EVERYONE } from '../../platform/auth/actor.js';
 import { SyncedKinds } from '../../platform/sync/synced-kinds.js';
+import { CompaniesModule } from '../companies/index.js';
 import { JobsModule } from '../jobs/index.js';
 import { BlockerEntity } from './blockers/blocker.entity.js';
 import { toBlockerView } from './blockers/blocker.mapper.js';
 import { BlockersController } from './blockers/blockers.controller.js';
 import { BlockersService } from './blockers/blockers.service.js';
+import { BoardController } from './board/board.controller.js';
+import { BoardRepository } from './board/board.repository.js';
+import { ReadBoard } from './board/read-board.js';
 import { DayOffEntity } from './days-off/day-off.entity.js';
 import { toDaysOffView } from './days-off/day-off.mapper.js';
 import { DaysOffController } from './days-off/days-off.controller.js';
@@ -19,9 +23,9 @@ import { VisitsRepository } from './visits/visits.repository.js';
 import { VisitsService } from './visits/visits.service.js';
 
 @Module({
-  imports: [TypeOrmModule.forFeature([VisitEntity, VisitPersonEntity, DayOffEntity, BlockerEntity]), JobsModule],
-  controllers: [VisitsController, DaysOffController, BlockersController],
-  providers: [VisitsRepository, VisitsService, PlanVisits, DaysOffService, BlockersService],
+  imports: [TypeOrmModule.forFeature([VisitEntity, VisitPersonEntity, DayOffEntity, BlockerEntity]), CompaniesModule, JobsModule],
+  controllers: [VisitsController, DaysOffController, BlockersController, BoardController],
+  providers: [VisitsRepository, VisitsService, PlanVisits, DaysOffService, BlockersService, BoardRepository, ReadBoard],
   exports: [VisitsService, PlanVisits, DaysOffService, BlockersService],
 })
 export class ScheduleModule implements OnModuleInit {
