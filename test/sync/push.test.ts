@@ -2,8 +2,25 @@ import { v7 as uuidv7 } from 'uuid';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { actorOf, makeTestJob } from '../support/test-job.js';
-import { ChangeJobState, JobsService } from '../../src/features/jobs/index.js';
+import { ChangeJobState, JobCrew, JobsService } from '../../src/features/jobs/index.js';
+import { CorrectTime } from '../../src/features/time-entries/correct-time.js';
+import { EVERYONE } from '../../src/platform/auth/actor.js';
+import { IdField, TextField } from '../../src/platform/http/fields/index.js';
+import { MutationKinds } from '../../src/platform/sync/mutation-kinds.js';
 import { hour, TestPhone } from './support.js';
+
+class Annotation {
+  @IdField({ description: 'The entry.' })
+  id: string;
+
+  @TextField({ description: 'The note.', max: 100 })
+  note: string;
+}
+
+class Nothing {
+  @TextField({ description: 'Nothing.', max: 1, optional: true })
+  nothing?: string | null;
+}
 
 describe('push', () => {
   let test: TestApp;
@@ -20,6 +37,17 @@ describe('push', () => {
     company = await makeTestCompany(test);
     jobId = await makeTestJob(test, company);
     phone = new TestPhone(company.crew);
+    const kinds = test.app.get(MutationKinds);
+    const correct = test.app.get(CorrectTime, { strict: false });
+    kinds.add({
+      kind: 'time-entry.annotate', roles: EVERYONE, body: Annotation,
+      apply: async (actor, { body, context }) => {
+        const { id, version } = await correct.change(actor, body.id, context.baseRevision ?? 0, { note: body.note });
+        return { entity: 'time-entry', id, version };
+      },
+    });
+    kinds.add({ kind: 'test.fail', roles: EVERYONE, body: Nothing, apply: () => Promise.reject(new Error('a secret of ours')) });
+    kinds.add({ kind: 'test.away', roles: EVERYONE, body: Nothing, apply: () => Promise.reject(Object.assign(new Error('gone'), { code: '57P01' })) });
   });
   afterAll(() => test.close());
 
@@ -145,6 +173,33 @@ describe('push', () => {
     const theirs = new TestPhone(stranger.crew);
     const answers = await theirs.push([jobId, uuidv7()].map((id) => theirs.mutation('time-entry.log', hour(id, stranger.crew.personId, slot++))));
     expect(answers.map(({ outcome, problem }) => [outcome, problem?.code])).toEqual([['rejected', 'no-such-reference'], ['rejected', 'no-such-reference']]);
+  });
+
+  it('shows in a conflict how the row stands, also when the mutation comes again', async () => {
+    await test.app.get(JobCrew, { strict: false }).join(actorOf(company), jobId, [company.crew.personId]);
+    const body = entry();
+    await phone.push([phone.mutation('time-entry.log', body)]);
+    await company.crew.patch(`/v1/time-entries/${String(body['id'])}`, { note: 'From the office' });
+    const change = (baseRevision: number) => phone.mutation('time-entry.annotate', { id: body['id'], note: 'From the pond' }, { baseRevision });
+    const stale = change(1);
+    const [conflict] = await phone.push([stale]);
+    expect(conflict).toMatchObject({ outcome: 'conflict', entity: 'time-entry', entityId: body['id'], revision: 2, current: { note: 'From the office' }, problem: { code: 'stale-version' }, final: true });
+    expect((await phone.push([stale]))[0]).toMatchObject({ outcome: 'duplicate', first: 'conflict', revision: 2, current: { note: 'From the office' } });
+    expect((await phone.push([change(2)]))[0]).toMatchObject({ outcome: 'applied', revision: 3 });
+  });
+
+  it('answers what fails on our side as not final, and applies the rest', async () => {
+    const bad = phone.mutation('test.fail', {});
+    const items = await phone.push([phone.mutation('time-entry.log', entry()), bad, phone.mutation('time-entry.log', entry())]);
+    expect(items.map(({ outcome, problem, final }) => [outcome, problem?.code, final])).toEqual([['applied', undefined, true], ['rejected', 'unexpected', false], ['applied', undefined, true]]);
+    expect(items[1]?.problem?.detail).not.toContain('a secret of ours');
+    expect((await phone.push([bad]))[0]).toMatchObject({ outcome: 'rejected', final: false });
+  });
+
+  it('answers 503 when the database goes away in the middle, and says later what was done', async () => {
+    const [first, away, last] = [phone.mutation('time-entry.log', entry()), phone.mutation('test.away', {}), phone.mutation('time-entry.log', entry())];
+    await company.crew.post('/v1/sync/push', { clientId: phone.clientId, mutations: [first, away, last] }).expect(503);
+    expect((await phone.push([first, last])).map(({ outcome, first: before }) => [outcome, before])).toEqual([['duplicate', 'applied'], ['applied', undefined]]);
   });
 
   it('takes the hours of a person who was never on the crew: what happened is not lost', async () => {
