@@ -56,7 +56,7 @@ CREATE TABLE attachment (
   cost_id uuid,
   caption text,
   taken_at timestamptz,
-  attached_by uuid,
+  attached_by uuid NOT NULL,
   file_sha256 bytea NOT NULL,
   file_size integer NOT NULL,
   media_type text NOT NULL,
@@ -87,7 +87,6 @@ CREATE INDEX ix_attachment__thumbnail ON attachment (company_id, thumbnail_sha25
 CALL make_tenant_table('attachment');
 -- A wrong photo is voided, never taken away: it may be all that shows how something was.
 REVOKE DELETE ON attachment FROM rillbook_service;
-COMMENT ON COLUMN attachment.attached_by IS 'the person who sent it; null for the service itself';
 
 -- The receipt of a cost, as somebody took it on site.
 ALTER TABLE cost ADD COLUMN receipt_id uuid,

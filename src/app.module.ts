@@ -1,8 +1,10 @@
 import { type DynamicModule, Module } from '@nestjs/common';
+import { AttachmentsModule } from './features/attachments/index.js';
 import { CalculationsModule } from './features/calculations/index.js';
 import { CompaniesModule } from './features/companies/index.js';
 import { CostsModule } from './features/costs/index.js';
 import { CustomersModule } from './features/customers/index.js';
+import { DayModule } from './features/day/index.js';
 import { DemonstrationModule } from './features/demonstration/index.js';
 import { DevicesModule } from './features/devices/index.js';
 import { InvoicesModule } from './features/invoices/index.js';
@@ -23,6 +25,7 @@ import { SitesModule } from './features/sites/index.js';
 import { SyncModule } from './features/sync/index.js';
 import { SurveysModule } from './features/surveys/index.js';
 import { TimeEntriesModule } from './features/time-entries/index.js';
+import { WorkWeeksModule } from './features/work-weeks/index.js';
 import { AuthModule } from './platform/auth/auth.module.js';
 import { ClockModule } from './platform/clock/clock.module.js';
 import { DatabaseModule } from './platform/database/database.module.js';
@@ -46,13 +49,16 @@ const SLICES = [
   EquipmentModule,
   SurveysModule,
   JobsModule,
-  FieldFactsModule,
   ScheduleModule,
+  FieldFactsModule,
   TimeEntriesModule,
+  DayModule,
   SyncModule,
   CostsModule,
+  AttachmentsModule,
   InvoicesModule,
   PaymentsModule,
+  WorkWeeksModule,
   ProfitabilityModule,
   ProposalsModule,
   CalculationsModule,

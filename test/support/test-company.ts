@@ -4,6 +4,7 @@ import { PeopleService } from '../../src/features/people/index.js';
 import { SetPassword } from '../../src/features/sessions/index.js';
 import type { Role } from '../../src/platform/auth/actor.js';
 import type { AppClient } from './test-app.js';
+import { uploadWhole } from './test-uploads.js';
 
 export const PASSWORD = 'seven herons on a mossy ledge';
 
@@ -15,6 +16,8 @@ export interface Client {
   /** A merge patch; reads the ETag first unless one is given. */
   patch(path: string, body: object, etag?: string): Promise<supertest.Response>;
   delete(path: string): supertest.Test;
+  /** Sends a file by the upload protocol, in one request. @returns the id of the upload */
+  upload(bytes: Buffer): Promise<string>;
 }
 
 export interface TestCompany {
@@ -82,5 +85,6 @@ export function clientOf(test: AppClient, token: string, personId: string): Clie
       return with_(test.request('patch', path)).set('if-match', version).set('content-type', 'application/merge-patch+json').send(JSON.stringify(body));
     },
     delete: (path) => with_(test.request('delete', path)),
+    upload: (bytes) => uploadWhole(test, token, bytes),
   };
 }

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { v7 as uuidv7 } from 'uuid';
 import type { Client, TestCompany } from './test-company.js';
+import { makePhoto } from './test-uploads.js';
 
 /** One of everything that a company can have, by the name of its path: `customers`, `quotes`, … */
 export type World = Readonly<Record<string, string>>;
@@ -91,7 +92,8 @@ export async function makeWorld({ owner, crew }: Pick<TestCompany, 'owner' | 'cr
   await send(owner, `/v1/quotes/${world['quotes']}/issue`, {});
   const accepted = (await send(owner, `/v1/quotes/${world['quotes']}/acceptance`, bodiesFor(world)['/v1/quotes/{id}/acceptance'] ?? {})) as { jobId: string };
   world['jobs'] = accepted.jobId;
-  for (const path of ['/v1/visits', '/v1/days-off', '/v1/blockers', '/v1/time-entries', '/v1/costs', '/v1/invoices']) await make(path);
+  world['uploads'] = await owner.upload(await makePhoto());
+  for (const path of ['/v1/visits', '/v1/days-off', '/v1/blockers', '/v1/time-entries', '/v1/costs', '/v1/attachments', '/v1/invoices']) await make(path);
   for (const path of ['/v1/loads', '/v1/depths', '/v1/material-uses', '/v1/installations', '/v1/water-readings', '/v1/change-requests', '/v1/sign-offs', '/v1/punch-items']) await make(path);
   await send(owner, `/v1/invoices/${world['invoices']}/issue`, {});
   await make('/v1/payments');

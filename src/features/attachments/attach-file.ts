@@ -1,0 +1,45 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/auth/actor.js';
+import { invalidInput } from '../../platform/http/problems.js';
+import type { Made } from '../../platform/resources/resource-store.js';
+import type { AttachmentEntity } from './attachment.entity.js';
+import { subjectColumns } from './attachment.mapper.js';
+import { AttachmentSubjects } from './attachment-subjects.js';
+import type { AttachmentBody } from './attachments.dto.js';
+import { requireMayAttachTo } from './attachments.policy.js';
+import { AttachmentsRepository } from './attachments.repository.js';
+import { FinishUpload } from './uploads/finish-upload.js';
+
+/** Attaches an upload to a thing. One upload may be attached to several. */
+@Injectable()
+export class AttachFile {
+  constructor(
+    private readonly attachments: AttachmentsRepository,
+    private readonly subjects: AttachmentSubjects,
+    private readonly finishing: FinishUpload,
+  ) {}
+
+  /**
+   * A photo is a fact: it is taken for any job of the company, whoever is on its crew and whatever its state.
+   * @throws Problem 403 for a cost and a crew role, 422 at /subject/id, 409 for an id used with another body, and what finishing throws
+   */
+  async execute(actor: Actor, body: AttachmentBody): Promise<Made<AttachmentEntity>> {
+    // Before all else: a repeated request answers as the first time, though the upload is gone since.
+    const before = await this.attachments.store.madeBefore(actor, body);
+    if (before !== null) return { row: before, created: false };
+    requireMayAttachTo(actor, body.subject);
+    await this.subjects.requireThere(actor, body.subject);
+    // Outside the transaction that follows: working on a photo takes longer than a connection should be held.
+    const upload = await this.finishing.execute(actor, body.uploadId);
+    if (body.kind === 'photo' && upload.width === null) throw invalidInput([{ pointer: '/kind', detail: `must be receipt or document: the file is ${upload.mediaType}, which is no photo` }]);
+    const { personId, fileSha256, fileSize, mediaType, width, height, thumbnailSha256 } = upload;
+    return this.attachments.store.create(actor, body, {
+      ...subjectColumns(body.subject),
+      kind: body.kind,
+      caption: body.caption ?? null,
+      takenAt: body.takenAt ? new Date(body.takenAt) : null,
+      attachedBy: personId,
+      fileSha256, fileSize, mediaType, width, height, thumbnailSha256,
+    });
+  }
+}

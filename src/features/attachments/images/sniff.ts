@@ -1,0 +1,20 @@
+import { fileTypeFromBuffer } from 'file-type';
+import { notPossible } from '../../../platform/http/problems.js';
+import { Problem } from '../../../platform/http/problem.js';
+import { MEDIA_TYPES, MOST_BYTES, type MediaType } from '../uploads/upload-limits.js';
+
+/**
+ * What the bytes are, by the bytes themselves: a name or a declared type may say anything.
+ * @throws Problem 415 for what may not be attached, 422 for more bytes than its type may have
+ */
+export async function sniffed(bytes: Buffer): Promise<MediaType> {
+  const found = (await fileTypeFromBuffer(bytes))?.mime ?? null;
+  const type = MEDIA_TYPES.find((one) => one === found);
+  if (type === undefined) {
+    // Its codec is patented, so no build of the image library that may be given away reads it; phones can send JPEG.
+    const instead = found === 'image/heic' || found === 'image/heif' ? ' Let the phone send its photos as JPEG.' : '';
+    throw new Problem('wrong-media-type', `The file is ${found ?? 'of no type that could be recognised'}; it must be one of ${MEDIA_TYPES.join(', ')}.${instead}`);
+  }
+  if (bytes.length > MOST_BYTES[type]) throw notPossible(`The file has ${bytes.length} bytes; ${type} may have at most ${MOST_BYTES[type]}. Make it smaller.`);
+  return type;
+}

@@ -1,0 +1,2 @@
+export { AttachmentsModule } from './attachments.module.js';
+export { AttachmentsService } from './attachments.service.js';

@@ -1,0 +1,35 @@
+import { Injectable } from '@nestjs/common';
+import { EVERYONE } from '../../platform/auth/actor.js';
+import { MutationKinds } from '../../platform/sync/mutation-kinds.js';
+import { SyncedKinds } from '../../platform/sync/synced-kinds.js';
+import { AttachFile } from './attach-file.js';
+import { AttachmentEntity } from './attachment.entity.js';
+import { toAttachmentView } from './attachment.mapper.js';
+import { AttachmentBody } from './attachments.dto.js';
+
+/** The jobs that an attachment is of, itself or through their feature. A receipt shows prices and is of none. */
+const JOBS = `SELECT j.id FROM job j WHERE j.company_id = t.company_id AND t.kind <> 'receipt' AND (j.id = t.job_id
+  OR j.feature_id = coalesce(t.feature_id, (SELECT e.feature_id FROM equipment e WHERE e.company_id = t.company_id AND e.id = t.equipment_id)))`;
+
+/** What phones push and pull of attachments; their bytes go by the upload routes. */
+@Injectable()
+export class SyncAttachments {
+  constructor(
+    private readonly mutations: MutationKinds,
+    private readonly synced: SyncedKinds,
+    private readonly attaching: AttachFile,
+  ) {}
+
+  register(): void {
+    this.mutations.add({
+      kind: 'attachment.add',
+      roles: EVERYONE,
+      body: AttachmentBody,
+      apply: async (actor, { body }) => {
+        const { row } = await this.attaching.execute(actor, body);
+        return { entity: 'attachment', id: row.id, version: row.version };
+      },
+    });
+    this.synced.add({ kind: 'attachment', table: 'attachment', entity: AttachmentEntity, belongsTo: { jobs: JOBS }, view: (_actor, rows) => rows.map(toAttachmentView) });
+  }
+}
