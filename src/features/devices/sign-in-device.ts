@@ -20,12 +20,13 @@ export class SignInDevice {
   /** @throws Problem 401: device-unknown, or device-revoked to who holds the right secret */
   async execute(credential: string): Promise<SessionView> {
     const parts = decodeSecretToken(credential);
-    const session = parts === null ? null : await this.open(parts);
-    if (session === null) throw new Problem('device-unknown', 'The credential is none of a device here. Enrol the device with a new code.');
-    return session;
+    const opened = parts === null ? null : await this.open(parts);
+    if (parts === null || opened === null) throw new Problem('device-unknown', 'The credential is none of a device here. Enrol the device with a new code.');
+    this.sessions.forget(parts.companyId, opened.ended);
+    return opened.session;
   }
 
-  private async open({ companyId, id, secret }: SecretToken): Promise<SessionView | null> {
+  private async open({ companyId, id, secret }: SecretToken): Promise<{ session: SessionView; ended: readonly string[] } | null> {
     const nobody: Actor = { companyId, personId: null, role: 'crew', sessionId: null };
     return this.db.write(nobody, async () => {
       // Locked, so that a revocation at the same moment finds the session that is opened here, or this finds it revoked.

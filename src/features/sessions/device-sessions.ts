@@ -16,10 +16,10 @@ export class DeviceSessions {
     private readonly clock: Clock,
   ) {}
 
-  /** Opens the one session that a device has; the one before ends. */
-  async start(actor: Actor, device: { id: string; personId: string }): Promise<SessionView> {
-    await this.end(actor, device.id, 'the device signed in again');
-    return this.startSession.execute(actor.companyId, device.personId, device.id);
+  /** Opens the one session that a device has; those before end, for `forget` once that is committed. */
+  async start(actor: Actor, device: { id: string; personId: string }): Promise<{ session: SessionView; ended: readonly string[] }> {
+    const ended = await this.end(actor, device.id, 'the device signed in again');
+    return { session: await this.startSession.execute(actor.companyId, device.personId, device.id), ended };
   }
 
   /** Returns the ids of the sessions that ended, for `forget` once that is committed. */
