@@ -102,6 +102,12 @@ test('takes a pause from the day that it was in', () => {
   expect(cut.map(({ day, minutes }) => [day, minutes.toNumber()])).toEqual([[0, 94.5], [1, 256.5]]);
 });
 
+test('keeps a day of which all was pause', () => {
+  const pauses = [{ startedAt: new Date(24 * hour), endedAt: new Date(26 * hour) }];
+  const cut = (startedAt: number) => cutByDay({ startedAt: new Date(startedAt * hour), endedAt: new Date(26 * hour), pauses, unpaidMinutes: 0 }, [0, 24 * hour, 48 * hour]);
+  expect([cut(22), cut(24)].map((days) => days.map(({ day, minutes }) => [day, minutes.toNumber()]))).toEqual([[[0, 120], [1, 0]], [[1, 0]]]);
+});
+
 test('loses no minute to a cut, wherever the days begin', () => {
   const starts = fc.uniqueArray(fc.integer({ min: 1, max: 9_999 }), { maxLength: 12 }).map((list) => [0, ...list.sort((a, b) => a - b), 10_000]);
   fc.assert(

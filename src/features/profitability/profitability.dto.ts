@@ -3,7 +3,7 @@ import { MoneyBody } from '../../platform/http/fields/index.js';
 
 @ApiSchema({ name: 'JobCosts', description: 'What the job took, without what was voided.' })
 export class JobCostsView {
-  @ApiProperty({ type: () => MoneyBody, description: 'Paid hours × wage at entry, and the burden on it; summed exactly, rounded once.' })
+  @ApiProperty({ type: () => MoneyBody, description: 'The job\'s part of the wages, overtime and burden of the workweeks in which people worked on it. The parts of all jobs add up to those weeks to the cent.' })
   labor: MoneyBody;
 
   @ApiProperty({ type: () => MoneyBody, description: 'Materials bought.' })

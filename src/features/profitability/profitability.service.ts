@@ -1,12 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { type Decimal, sumDecimals } from '../../domain/decimal.js';
-import { roundMoney } from '../../domain/money/index.js';
 import { compareHours, type HoursComparison, margin, marginPercent } from '../../domain/statistics/index.js';
 import type { Actor } from '../../platform/auth/actor.js';
 import { CostsService, type SpentByKind } from '../costs/index.js';
 import { InvoicesService } from '../invoices/index.js';
 import { JobsService } from '../jobs/index.js';
-import { TimeEntriesService } from '../time-entries/index.js';
+import { WorkWeeksService } from '../work-weeks/index.js';
 
 /** Amounts are in `currency` and whole minor units, except the percentage, which is not rounded. */
 export interface Profitability {
@@ -22,12 +21,12 @@ export interface Profitability {
   readonly hours: HoursComparison;
 }
 
-/** Puts together what the other slices know of a job: five statements, however many hours and bills it has. */
+/** Puts together what the other slices know of a job: eight statements, however many hours and bills it has. */
 @Injectable()
 export class ProfitabilityService {
   constructor(
     private readonly jobs: JobsService,
-    private readonly entries: TimeEntriesService,
+    private readonly workWeeks: WorkWeeksService,
     private readonly costs: CostsService,
     private readonly invoices: InvoicesService,
   ) {}
@@ -36,11 +35,10 @@ export class ProfitabilityService {
   async ofJob(actor: Actor, jobId: string): Promise<Profitability> {
     const job = await this.jobs.find(actor, jobId);
     const plan = await this.jobs.planOf(actor, jobId);
-    const done = await this.entries.laborOfJob(actor, jobId);
+    const done = await this.workWeeks.laborOfJob(actor, jobId);
     const spent = await this.costs.spentOnJob(actor, jobId);
     const { invoicedNet, received } = await this.invoices.figuresOfJob(actor, jobId);
-    // Rounded once, on the sum: a cent lost on each of many short entries would hide what the job cost.
-    const labor = roundMoney(sumDecimals(done.map((code) => code.cost)), job.currency);
+    const labor = sumDecimals(done.map((code) => code.cost));
     const cost = sumDecimals([labor, ...Object.values(spent)]);
     return {
       currency: job.currency,

@@ -2,5 +2,6 @@ export { TimeEntriesModule } from './time-entries.module.js';
 export { TimeEntriesService } from './time-entries.service.js';
 export { LogTime } from './log/log-time.js';
 export type { TimeEntryBody } from './time-entries.dto.js';
-export type { LaborOnCostCode } from './time-entries.repository.js';
+export { LoggedWorkModule } from './logged-work.module.js';
+export { type LoggedWork, LoggedWorkRepository, type Reach } from './logged-work.repository.js';
 export { type HoursToLog, type Logged, LogManyHours } from './log/log-many-hours.js';

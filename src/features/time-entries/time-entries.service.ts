@@ -3,7 +3,7 @@ import type { Actor } from '../../platform/auth/actor.js';
 import type { Page } from '../../platform/http/lists.js';
 import type { TimeEntriesQuery } from './time-entries.dto.js';
 import { onlyPerson, requireMayLogFor, requireMaySee } from './time-entries.policy.js';
-import { type LaborOnCostCode, TimeEntriesRepository } from './time-entries.repository.js';
+import { TimeEntriesRepository } from './time-entries.repository.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';
 
 /** What is read of logged hours. */
@@ -22,10 +22,5 @@ export class TimeEntriesService {
   async list(actor: Actor, query: TimeEntriesQuery): Promise<Page<TimeEntryEntity>> {
     if (query.personId !== undefined) requireMayLogFor(actor, query.personId);
     return this.entries.store.list(actor, query, { jobId: query.jobId, personId: query.personId ?? onlyPerson(actor) ?? undefined });
-  }
-
-  /** The job's labor by cost code, exact and without voided entries; one statement. */
-  laborOfJob(actor: Actor, jobId: string): Promise<LaborOnCostCode[]> {
-    return this.entries.laborOfJob(actor, jobId);
   }
 }

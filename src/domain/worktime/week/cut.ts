@@ -16,6 +16,7 @@ export interface LoggedSpan extends Span {
 export interface CutSpan {
   /** Place in `starts` of the workday it lies in. */
   readonly day: number;
+  /** 0 where all of it was pause. */
   readonly minutes: Decimal;
 }
 
@@ -34,9 +35,10 @@ export function cutByDay(work: LoggedSpan, starts: readonly number[]): CutSpan[]
   for (let day = dayAt(starts, work.startedAt.getTime()); day < starts.length - 1; day++) {
     const [begins, ends] = [starts[day] ?? Infinity, starts[day + 1] ?? -Infinity];
     if (begins >= work.endedAt.getTime()) break;
+    if (ends <= work.startedAt.getTime()) continue;
     const length = workedWithin(work, begins, ends);
-    if (length <= 0) continue;
-    pieces.push({ day, minutes: new Decimal(length).minus(untimed.times(length).div(worked)).div(MS_PER_MINUTE) });
+    const unpaid = worked === 0 ? 0 : untimed.times(length).div(worked);
+    pieces.push({ day, minutes: new Decimal(length).minus(unpaid).div(MS_PER_MINUTE) });
   }
   return pieces;
 }

@@ -1,0 +1,6 @@
+import { Module } from '@nestjs/common';
+import { LoggedWorkRepository } from './logged-work.repository.js';
+
+/** Apart from the slice's other routes and rules, since whoever works out pay only reads. */
+@Module({ providers: [LoggedWorkRepository], exports: [LoggedWorkRepository] })
+export class LoggedWorkModule {}

@@ -1,0 +1,2 @@
+export { WorkWeeksModule } from './work-weeks.module.js';
+export { WorkWeeksService } from './work-weeks.service.js';

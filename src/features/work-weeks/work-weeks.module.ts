@@ -1,0 +1,20 @@
+import { Module } from '@nestjs/common';
+import { TypeOrmModule } from '@nestjs/typeorm';
+import { CompaniesModule } from '../companies/index.js';
+import { LoggedWorkModule } from '../time-entries/index.js';
+import { BurdenRateEntity } from './burden/burden-rate.entity.js';
+import { BurdenRatesController } from './burden/burden-rates.controller.js';
+import { BurdenRatesService } from './burden/burden-rates.service.js';
+import { WorkWeekPoliciesController } from './policy/work-week-policies.controller.js';
+import { WorkWeekPoliciesService } from './policy/work-week-policies.service.js';
+import { WorkWeekPolicyEntity } from './policy/work-week-policy.entity.js';
+import { WorkWeeksController } from './work-weeks.controller.js';
+import { WorkWeeksService } from './work-weeks.service.js';
+
+@Module({
+  imports: [TypeOrmModule.forFeature([WorkWeekPolicyEntity, BurdenRateEntity]), CompaniesModule, LoggedWorkModule],
+  controllers: [WorkWeekPoliciesController, BurdenRatesController, WorkWeeksController],
+  providers: [WorkWeekPoliciesService, BurdenRatesService, WorkWeeksService],
+  exports: [WorkWeeksService],
+})
+export class WorkWeeksModule {}
