@@ -168,6 +168,6 @@ export class TimeEntryView {
   @ApiProperty({ type: [String], description: 'What somebody should look at: a clock that is off, a rest that is too short to be unpaid, a locked day.' })
   warnings: string[];
 
-  @ApiProperty({ type: () => MoneyBody, required: false, description: 'Absent while it runs. Paid time × the person\'s wage when it was entered, and the burden on it; rounded half up. A job\'s labor cost is rounded once on the sum, so it may differ from the sum of these by cents.' })
+  @ApiProperty({ type: () => MoneyBody, required: false, description: 'Absent while it runs. Paid time × the person\'s wage when it was entered, and the burden on it; rounded half up. Without overtime and yearly caps, which depend on the whole week: a job\'s labor cost has them, and `GET /v1/work-weeks` shows the part that each entry carries.' })
   laborCost?: MoneyBody;
 }
