@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { EVERYONE } from '../../platform/auth/actor.js';
+import { Problem } from '../../platform/http/problem.js';
 import { MutationKinds } from '../../platform/sync/mutation-kinds.js';
 import { SyncedKinds } from '../../platform/sync/synced-kinds.js';
 import { AttachFile } from './attach-file.js';
@@ -26,10 +27,16 @@ export class SyncAttachments {
       roles: EVERYONE,
       body: AttachmentBody,
       apply: async (actor, { body }) => {
-        const { row } = await this.attaching.execute(actor, body);
+        const { row } = await this.attaching.execute(actor, body).catch(waitForUpload);
         return { entity: 'attachment', id: row.id, version: row.version };
       },
     });
     this.synced.add({ kind: 'attachment', table: 'attachment', entity: AttachmentEntity, belongsTo: { jobs: JOBS }, view: (_actor, rows) => rows.map(toAttachmentView) });
   }
+}
+
+/** A phone whose outbox is faster than its photos may send the mutation again: a refusal for good would lose the photo. */
+function waitForUpload(error: unknown): never {
+  if (error instanceof Problem && error.code === 'state-conflict') throw new Problem('dependency-missing', error.detail, error.errors);
+  throw error;
 }

@@ -36,6 +36,9 @@ export class FinishUpload {
     if (isFinished(upload)) return upload;
     const bytes = await this.uploads.bytesOf(actor, id);
     if (bytes.length < upload.size) {
+      // Another request may have finished it between the two questions, and its pieces are gone.
+      const now = await this.uploads.find(actor, id);
+      if (now !== null && isFinished(now)) return now;
       throw stateConflict(`${bytes.length} of ${upload.size} bytes of the upload are here. Send the rest first.`, [{ pointer: '/uploadId', detail: 'must be an upload that is there whole' }]);
     }
     try {

@@ -1,0 +1,71 @@
+import { v7 as uuidv7 } from 'uuid';
+import { JobCrew } from '../../src/features/jobs/index.js';
+import { startTestApp, type TestApp } from '../support/test-app.js';
+import { makeTestCompany, type TestCompany } from '../support/test-company.js';
+import { actorOf, makeTestJob } from '../support/test-job.js';
+import { make } from '../support/test-quote.js';
+import { beginUpload, BYTES, makePhoto, tus } from '../support/test-uploads.js';
+import { TestPhone } from './support.js';
+
+describe('attachments on phones', () => {
+  let test: TestApp;
+  let company: TestCompany;
+  let jobId: string;
+  let featureId: string;
+  let color = 0x300000;
+
+  beforeAll(async () => {
+    test = await startTestApp();
+    company = await makeTestCompany(test);
+    const customerId = await make(company.owner, '/v1/customers', { name: 'Marta Ellingsworth' });
+    const siteId = await make(company.owner, '/v1/sites', { customerId, address: '4 Osier Court' });
+    featureId = await make(company.owner, '/v1/features', { siteId, kind: 'pond', name: 'Lower pond' });
+    jobId = await makeTestJob(test, company);
+    await test.sql('UPDATE job SET feature_id = $1 WHERE id = $2', [featureId, jobId]);
+    await test.app.get(JobCrew, { strict: false }).join(actorOf(company), jobId, [company.crew.personId, company.crewLead.personId]);
+  });
+  afterAll(() => test.close());
+
+  const photo = (): Promise<Buffer> => makePhoto(`#${(color += 12345).toString(16)}`);
+  const body = (uploadId: string, changes: object = {}) => ({ id: uuidv7(), uploadId, subject: { kind: 'job', id: jobId }, kind: 'photo', ...changes });
+
+  it('are pushed like any fact, once, however often they are sent', async () => {
+    const phone = new TestPhone(company.crew);
+    const mutation = phone.mutation('attachment.add', body(await company.crew.upload(await photo())));
+    const [first] = await phone.push([mutation]);
+    const [again] = await phone.push([mutation]);
+    expect([first?.outcome, first?.entity, again?.outcome, again?.entityId]).toEqual(['applied', 'attachment', 'duplicate', first?.entityId]);
+    await phone.pull();
+    expect(phone.ids('attachment')).toContain(first?.entityId);
+  });
+
+  it('wait for a file that is still on its way instead of being refused for good', async () => {
+    const phone = new TestPhone(company.crew);
+    const bytes = await photo();
+    const address = await beginUpload(test, company.crew.token, bytes);
+    const mutation = phone.mutation('attachment.add', body(address.split('/').at(-1) ?? ''));
+    const [early] = await phone.push([mutation]);
+    expect([early?.outcome, early?.problem?.code, early?.final]).toEqual(['rejected', 'dependency-missing', false]);
+    await tus(test, company.crew.token, 'patch', address, { 'upload-offset': '0', 'content-type': BYTES }).send(bytes).expect(204);
+    const [later] = await phone.push([mutation]);
+    expect(later?.outcome).toBe('applied');
+  });
+
+  it('reach the crew of the job, also those of its feature, and leave the phone with the job; receipts reach none but the office', async () => {
+    const phones = { crew: new TestPhone(company.crew), lead: new TestPhone(company.crewLead), office: new TestPhone(company.owner) };
+    const stranger = new TestPhone((await makeTestCompany(test)).owner);
+    const make_ = async (changes: object): Promise<string> => {
+      const answer = await company.crew.post('/v1/attachments', body(await company.crew.upload(await photo()), changes)).expect(201);
+      return answer.body.id as string;
+    };
+    const [ofJob, ofFeature, receipt] = [await make_({}), await make_({ subject: { kind: 'feature', id: featureId } }), await make_({ kind: 'receipt' })];
+    for (const phone of [...Object.values(phones), stranger]) await phone.pull();
+    expect(phones.lead.ids('attachment')).toEqual(expect.arrayContaining([ofJob, ofFeature]));
+    expect(phones.office.ids('attachment')).toEqual(expect.arrayContaining([ofJob, ofFeature, receipt]));
+    for (const phone of [phones.lead, phones.crew, stranger]) expect(phone.received.map(({ id }) => id)).not.toContain(receipt);
+    expect(stranger.ids('attachment')).toEqual([]);
+    await test.app.get(JobCrew, { strict: false }).leave(actorOf(company), jobId, [company.crewLead.personId]);
+    await phones.lead.pull();
+    expect(phones.lead.ids('attachment')).toEqual([]);
+  });
+});
