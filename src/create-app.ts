@@ -5,6 +5,7 @@ import { AppModule } from './app.module.js';
 import type { Provisioned } from './platform/database/provision.js';
 import { Lifecycle } from './platform/http/lifecycle.js';
 import { ApiDocument } from './platform/http/api-document.js';
+import { addCompression } from './platform/http/compression.js';
 import { createAdapter } from './platform/http/fastify-adapter.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { PinoNestLogger } from './platform/http/nest-logger.js';
@@ -21,5 +22,6 @@ export async function createApp(database: Pick<Provisioned, 'serviceUrl' | 'sign
   });
   app.get(ApiDocument).describe(app);
   await addSecurityHeaders(app);
+  await addCompression(app);
   return app;
 }

@@ -21,9 +21,19 @@ describe('sites', () => {
     const made = await company.estimator.post('/v1/sites', { customerId: pond.customerId, address, accessNotes: 'Gate 36 in wide', hazards: 'Buried cable' });
     expect(made.status).toBe(201);
     expect(made.headers['etag']).toBe('"1"');
-    expect(made.body).toEqual({ id: made.body.id, customerId: pond.customerId, address, timeZone: 'America/Detroit', accessNotes: 'Gate 36 in wide', hazards: 'Buried cable', createdAt: made.body.createdAt });
+    expect(made.body).toEqual({ id: made.body.id, customerId: pond.customerId, address, timeZone: 'America/Detroit', accessNotes: 'Gate 36 in wide', hazards: 'Buried cable', position: null, createdAt: made.body.createdAt });
     const read = await company.crew.get(`/v1/sites/${made.body.id}`);
     expect(read.body).toEqual(made.body);
+  });
+
+  it('keeps where it lies on the globe, whole or not at all', async () => {
+    const { body } = await company.owner.post('/v1/sites', { customerId: pond.customerId, address, position: { latitude: 42.2847, longitude: -84.4191 } });
+    expect(body.position).toEqual({ latitude: 42.2847, longitude: -84.4191 });
+    const path = `/v1/sites/${body.id}`;
+    const half = await company.owner.patch(path, { position: { latitude: null } });
+    const beyond = await company.owner.patch(path, { position: { latitude: 91 } });
+    expect([half, beyond].map((answer) => [answer.status, answer.body.errors[0].pointer])).toEqual([[400, '/position/latitude'], [400, '/position/latitude']]);
+    expect((await company.owner.patch(path, { position: null })).body.position).toBeNull();
   });
 
   it('keeps a time zone of its own until a patch takes it away', async () => {

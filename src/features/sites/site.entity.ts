@@ -18,4 +18,11 @@ export class SiteEntity extends ResourceEntity {
 
   @Column({ type: 'text', nullable: true })
   hazards: string | null;
+
+  /** WGS 84, degrees north; known together with the longitude or not at all. */
+  @Column({ type: 'double precision', nullable: true })
+  latitude: number | null;
+
+  @Column({ type: 'double precision', nullable: true })
+  longitude: number | null;
 }

@@ -1,6 +1,15 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
-import { IdField, OwnIdField, TextField, TimeZoneField } from '../../platform/http/fields/index.js';
+import { IdField, NestedField, NumberField, OwnIdField, TextField, TimeZoneField } from '../../platform/http/fields/index.js';
 import { IdFilter, ListQuery } from '../../platform/http/lists.js';
+
+@ApiSchema({ name: 'Position', description: 'A place on the globe, in WGS 84.' })
+export class PositionBody {
+  @NumberField({ description: 'Degrees north of the equator.', min: -90, max: 90, example: 42.2847 })
+  latitude: number;
+
+  @NumberField({ description: 'Degrees east of Greenwich.', min: -180, max: 180, example: -84.4191 })
+  longitude: number;
+}
 
 @ApiSchema({ name: 'SiteInput' })
 export class SiteBody {
@@ -21,6 +30,9 @@ export class SiteBody {
 
   @TextField({ description: 'What can hurt somebody there. It helps the crew prepare; it replaces neither local code nor a licensed person\'s judgment.', max: 4000, multiline: true, optional: true, example: 'Buried cable along the fence; the pump outlet has no ground-fault protection.' })
   hazards?: string | null;
+
+  @NestedField(() => PositionBody, { description: 'Where it lies, so that the crew\'s phones can open a map there.', optional: true })
+  position?: PositionBody | null;
 }
 
 @ApiSchema({ name: 'Site', description: 'Where the work is.' })
@@ -42,6 +54,9 @@ export class SiteView {
 
   @ApiProperty({ type: 'string', nullable: true, description: 'What can hurt somebody there.' })
   hazards: string | null;
+
+  @ApiProperty({ type: () => PositionBody, nullable: true, description: 'Where it lies on the globe.' })
+  position: PositionBody | null;
 
   @ApiProperty({ type: 'string', format: 'date-time', description: 'When the site was entered.' })
   createdAt: string;

@@ -55,7 +55,7 @@ export class ReplyInterceptor implements NestInterceptor {
 /** If-None-Match compares weakly (RFC 9110, 13.1.2). */
 function matches(header: string | undefined, etag: string): boolean {
   if (header === undefined) return false;
-  return header.trim() === '*' || header.split(',').some((tag) => tag.trim().replace(/^W\//, '') === etag);
+  return header.trim() === '*' || header.split(',').some((tag) => tag.trim().replace(/^W\//, '') === etag.replace(/^W\//, ''));
 }
 
 function isPage(value: unknown): value is Page<unknown> {

@@ -3,6 +3,7 @@ import { type Actor, EVERYONE } from '../../../platform/auth/actor.js';
 import { stateConflict } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
+import { toInstant } from '../fact/instant.js';
 import { type ChangeRequestAnswerBody, ChangeRequestBody, type ChangeRequestView } from './change-request.dto.js';
 import { ChangeRequestEntity } from './change-request.entity.js';
 
@@ -24,7 +25,7 @@ export class ChangeRequestsService extends FactService<ChangeRequestEntity, Chan
   }
 
   protected columns(_actor: Actor, { foundAt, description, attachmentIds }: ChangeRequestBody): OwnColumns<ChangeRequestEntity> {
-    return { happenedAt: new Date(foundAt), description, attachmentIds: attachmentIds ?? [], decision: null, answer: null, answeredAt: null, answeredBy: null };
+    return { happenedAt: toInstant(foundAt), description, attachmentIds: attachmentIds ?? [], decision: null, answer: null, answeredAt: null, answeredBy: null };
   }
 
   protected shown({ happenedAt, description, attachmentIds, decision, answer, answeredAt, answeredBy }: ChangeRequestEntity): Omit<ChangeRequestView, keyof FactRecord> {

@@ -4,6 +4,7 @@ import { EVERYONE, type Actor } from '../../../platform/auth/actor.js';
 import { invalidInput } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
+import { toInstant } from '../fact/instant.js';
 import { DepthBody, type DepthView } from './depth.dto.js';
 import { DepthEntity } from './depth.entity.js';
 
@@ -13,7 +14,7 @@ export class DepthsService extends FactService<DepthEntity, DepthBody, DepthView
 
   protected columns(_actor: Actor, { foundAt, place, toSediment, toBottom }: DepthBody): OwnColumns<DepthEntity> {
     if (toSediment && toSi(toSediment) > toSi(toBottom)) throw invalidInput([{ pointer: '/toBottom', detail: 'must not be less than the depth to the sediment, which lies on the bottom' }]);
-    return { happenedAt: new Date(foundAt), place, toSediment: toSediment ?? null, toBottom };
+    return { happenedAt: toInstant(foundAt), place, toSediment: toSediment ?? null, toBottom };
   }
 
   protected shown({ happenedAt, place, toSediment, toBottom }: DepthEntity): Omit<DepthView, keyof FactRecord> {

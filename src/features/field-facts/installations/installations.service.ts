@@ -8,6 +8,7 @@ import { EquipmentService } from '../../equipment/index.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactPlace, FactPlaces } from '../fact/fact-places.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
+import { toInstant } from '../fact/instant.js';
 import { InstallationBody, type InstallationView } from './installation.dto.js';
 import { InstallationEntity } from './installation.entity.js';
 
@@ -24,7 +25,7 @@ export class InstallationsService extends FactService<InstallationEntity, Instal
   protected async columns(actor: Actor, body: InstallationBody, { job, featureId }: FactPlace): Promise<OwnColumns<InstallationEntity>> {
     if (featureId === null) throw invalidInput([{ pointer: '/featureId', detail: 'is needed: the job itself names no pond, stream or waterfall that the item could belong to' }]);
     const { kind, make = null, model = null, serialNumber = null, warrantyUntil = null } = body;
-    const installedAt = new Date(body.installedAt);
+    const installedAt = toInstant(body.installedAt);
     const item = { featureId, kind, make, model, serialNumber, warrantyUntil, installedOn: localDate(installedAt, job.timeZone) };
     // Two of the crew may both take down the same pump.
     const there = serialNumber === null ? null : await this.equipment.findBySerialNumber(actor, featureId, serialNumber);

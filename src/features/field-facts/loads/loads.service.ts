@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { EVERYONE, type Actor } from '../../../platform/auth/actor.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
+import { toInstant } from '../fact/instant.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { LoadBody, type LoadView } from './load.dto.js';
 import { LoadEntity } from './load.entity.js';
@@ -11,7 +12,7 @@ export class LoadsService extends FactService<LoadEntity, LoadBody, LoadView> {
 
   protected columns(_actor: Actor, body: LoadBody): OwnColumns<LoadEntity> {
     const { material, volume, weight, destination, ticket } = body;
-    return { happenedAt: new Date(body.hauledAt), material, loads: body.loads ?? 1, volume: volume ?? null, weight: weight ?? null, destination: destination ?? null, ticket: ticket ?? null };
+    return { happenedAt: toInstant(body.hauledAt), material, loads: body.loads ?? 1, volume: volume ?? null, weight: weight ?? null, destination: destination ?? null, ticket: ticket ?? null };
   }
 
   protected shown({ happenedAt, material, loads, volume, weight, destination, ticket }: LoadEntity): Omit<LoadView, keyof FactRecord> {

@@ -9,6 +9,7 @@ import { PartsService } from '../../catalog/index.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { FactPlaces } from '../fact/fact-places.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
+import { toInstant } from '../fact/instant.js';
 import { MaterialUseBody, type MaterialUseView } from './material-use.dto.js';
 import { MaterialUseEntity } from './material-use.entity.js';
 
@@ -23,7 +24,7 @@ export class MaterialUsesService extends FactService<MaterialUseEntity, Material
   }
 
   protected async columns(actor: Actor, body: MaterialUseBody): Promise<OwnColumns<MaterialUseEntity>> {
-    return { happenedAt: new Date(body.usedAt), quantity: new Decimal(body.quantity), ...(await this.material(actor, body)) };
+    return { happenedAt: toInstant(body.usedAt), quantity: new Decimal(body.quantity), ...(await this.material(actor, body)) };
   }
 
   protected shown({ happenedAt, partId, description, quantity, unit }: MaterialUseEntity): Omit<MaterialUseView, keyof FactRecord> {

@@ -3,6 +3,7 @@ import { type Actor, LEADS } from '../../../platform/auth/actor.js';
 import { invalidInput } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
+import { toInstant } from '../fact/instant.js';
 import { SignOffBody, type SignOffView } from './sign-off.dto.js';
 import { SignOffEntity } from './sign-off.entity.js';
 
@@ -12,7 +13,7 @@ export class SignOffsService extends FactService<SignOffEntity, SignOffBody, Sig
 
   protected columns(_actor: Actor, { signedAt, signedBy, statement, drawing = null, attachmentId = null }: SignOffBody): OwnColumns<SignOffEntity> {
     if (drawing === null && attachmentId === null) throw invalidInput([{ pointer: '/drawing', detail: 'is needed, or an attachmentId: without a signature nobody signed' }]);
-    return { happenedAt: new Date(signedAt), signedBy, statement, drawing, attachmentId };
+    return { happenedAt: toInstant(signedAt), signedBy, statement, drawing, attachmentId };
   }
 
   protected shown({ happenedAt, signedBy, statement, drawing, attachmentId }: SignOffEntity): Omit<SignOffView, keyof FactRecord> {

@@ -4,6 +4,7 @@ import { filled } from '../../../platform/http/filled.js';
 import { invalidInput } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
+import { toInstant } from '../fact/instant.js';
 import { WaterReadingBody, type WaterReadingView } from './water-reading.dto.js';
 import { WaterReadingEntity } from './water-reading.entity.js';
 
@@ -17,7 +18,7 @@ export class WaterReadingsService extends FactService<WaterReadingEntity, WaterR
     const { id: _id, jobId: _jobId, featureId: _featureId, note: _note, takenAt, ...measured } = body;
     const figures = filled(measured);
     if (Object.keys(figures).length === 0) throw invalidInput([{ pointer: '', detail: 'must hold at least one figure, such as ph or temperature' }]);
-    return { happenedAt: new Date(takenAt), figures };
+    return { happenedAt: toInstant(takenAt), figures };
   }
 
   protected shown({ happenedAt, figures }: WaterReadingEntity): Omit<WaterReadingView, keyof FactRecord> {

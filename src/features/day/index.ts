@@ -1,0 +1,1 @@
+export { DayModule } from './day.module.js';
