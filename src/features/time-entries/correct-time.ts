@@ -57,12 +57,17 @@ export class CorrectTime {
     });
   }
 
-  /** Repeated, it answers with the first reason. @throws Problem 404, or 409 when the job's hours are closed or the day is locked */
-  void(actor: Actor, id: string, reason: string): Promise<TimeEntryEntity> {
+  /**
+   * Repeated, it answers with the first reason.
+   * @param version the one that must still stand; null when any may be voided
+   * @throws Problem 404, 412, or 409 when the job's hours are closed or the day is locked
+   */
+  void(actor: Actor, id: string, reason: string, version: number | null = null): Promise<TimeEntryEntity> {
     return this.db.write(actor, async () => {
       const locked = await this.lockedPeriod.hold(actor);
       const row = await this.lock(actor, id);
       if (row.voidedAt !== null) return row;
+      if (version !== null && row.version !== version) throw staleVersion('time entry', row.version);
       locked.requireOpen(row);
       await this.charge.holdForHours(actor, row.jobId);
       const now = this.clock.now();

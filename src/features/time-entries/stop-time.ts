@@ -1,0 +1,51 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/auth/actor.js';
+import { Clock } from '../../platform/clock/clock.js';
+import { TenantDatabase } from '../../platform/database/tenant-database.js';
+import { stateConflict } from '../../platform/http/problems.js';
+import { LockedPeriod } from './lock/locked-period.js';
+import type { StopTimeBody } from './time-entries.dto.js';
+import { requireMaySee } from './time-entries.policy.js';
+import { TimeEntriesRepository } from './time-entries.repository.js';
+import type { TimeEntryEntity } from './time-entry.entity.js';
+import { changedBy } from './versions/changed-by.js';
+import { toInstant, workedTime } from './worked-time.js';
+
+/** Ends running hours. They happened, so neither a finished job nor a locked day refuses them. */
+@Injectable()
+export class StopTime {
+  constructor(
+    private readonly db: TenantDatabase,
+    private readonly entries: TimeEntriesRepository,
+    private readonly lockedPeriod: LockedPeriod,
+    private readonly clock: Clock,
+  ) {}
+
+  /**
+   * Repeated with the same end, or with none, it answers with the entry as it stands.
+   * @throws Problem 404; 409 for a void entry, one that ended at another time, or when other hours of the person lie
+   *   within; 400 for an end before the start or more than 24 hours after it
+   */
+  execute(actor: Actor, id: string, body: StopTimeBody): Promise<TimeEntryEntity> {
+    return this.db.write(actor, async () => {
+      const locked = await this.lockedPeriod.hold(actor);
+      const row = await this.entries.store.lock(actor, id);
+      requireMaySee(actor, row);
+      if (row.voidedAt !== null) throw stateConflict('The entry is void and stays as it is. Log the hours anew.');
+      if (row.endedAt !== null) return stoppedBefore(row, row.endedAt, body);
+      const now = this.clock.now();
+      const time = workedTime({
+        startedAt: row.startedAt.toISOString(),
+        endedAt: body.endedAt ?? now.toISOString(),
+        unpaidBreakMinutes: body.unpaidBreakMinutes ?? row.unpaidBreakMinutes,
+        breaks: body.breaks ?? [...row.breaks],
+      });
+      return this.entries.store.update(actor, id, row.version, { ...time, held: locked.holds(time), ...changedBy(actor, now, null) });
+    });
+  }
+}
+
+function stoppedBefore(row: TimeEntryEntity, endedAt: Date, body: StopTimeBody): TimeEntryEntity {
+  if (!body.endedAt || toInstant(body.endedAt).getTime() === endedAt.getTime()) return row;
+  throw stateConflict('The hours were stopped at another time. Correct the entry instead.', [{ pointer: '/endedAt', detail: `is ${endedAt.toISOString()} already` }]);
+}
