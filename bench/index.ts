@@ -12,6 +12,7 @@ const PARTS: Record<string, () => Promise<Measurement[]>> = {
   hydraulics: async () => [(await import('./hydraulics.js')).benchPumpRanking()],
   calculations: async () => (await import('./calculations/index.js')).benchCalculations(),
   pdf: async () => [await (await import('./pdf.js')).benchPdf()],
+  sync: async () => (await import('./sync/index.js')).benchSync(),
   lists: async () => (await import('./lists/index.js')).benchLists(),
 };
 

@@ -4,6 +4,11 @@ import { ProblemView } from '../../../platform/http/problem.view.js';
 
 export const MOST_MUTATIONS = 500;
 const MOST_DEPENDENCIES = 20;
+/** For the contract, which is made without starting the slices that bring the kinds; a test holds both together. */
+const PUSHED_KINDS = [
+  'attachment.add', 'change-request.add', 'depth.record', 'installation.record', 'load.record', 'material-use.record', 'punch-item.add', 'punch-item.change',
+  'sign-off.record', 'time-entry.correct', 'time-entry.log', 'time-entry.start', 'time-entry.stop', 'time-entry.void', 'water-reading.record',
+];
 const LARGEST_COUNTER = 2_147_483_647;
 
 @ApiSchema({ name: 'Mutation', description: 'One thing that the phone\'s person did, sent until its outcome is known.' })
@@ -14,13 +19,13 @@ export class MutationBody {
   @IntegerField({ description: 'The number of the mutation on this phone: each is larger than the one before. Mutations of one push are applied in this order.', min: 0, max: LARGEST_COUNTER, example: 17 })
   counter: number;
 
-  @TextField({ description: 'What it is, such as time-entry.log.', max: 60, example: 'time-entry.log' })
+  @TextField({ description: `What it is: ${PUSHED_KINDS.join(', ')}.`, max: 60, example: 'time-entry.log' })
   kind: string;
 
   @InstantField({ description: 'When it was taken down, by the phone\'s clock.' })
   recordedAt: string;
 
-  @Field({ description: 'What the route that does the same takes. A change names its row in `id`.' }, { type: 'object', additionalProperties: true }, (value) =>
+  @Field({ description: 'What the route that does the same takes. A change names its row in `id` beside what it changes.' }, { type: 'object', additionalProperties: true }, (value) =>
     typeof value === 'object' && value !== null && !Array.isArray(value) ? null : 'must be an object',
   )
   body: object;

@@ -40,7 +40,7 @@ export async function readMutation(actor: Actor, kinds: MutationKinds, raw: { re
   const refused = (problem: Problem): RefusedMutation => ({ id, envelope, digest, problem });
   const kind = kinds.find(name);
   if (kind === undefined) {
-    return refused(new Problem('unknown-kind', `This service knows no mutation of the kind ${name}. Keep it, and send it again after the service was renewed; the API reference lists the kinds.`, [{ pointer: '/kind', detail: 'is not a known kind' }]));
+    return refused(new Problem('unknown-kind', `This service knows no mutation of the kind ${name}. Keep it, and send it again after the service was renewed.`, [{ pointer: '/kind', detail: 'is not a known kind' }]));
   }
   if (!kind.roles.includes(actor.role)) return refused(new Problem('not-allowed', `The role ${actor.role} may not do that; it takes ${kind.roles.join(', ')}.`));
   try {
