@@ -1,6 +1,7 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { AttachmentsModule } from './features/attachments/index.js';
 import { CalculationsModule } from './features/calculations/index.js';
+import { CalendarModule } from './features/calendar/index.js';
 import { CompaniesModule } from './features/companies/index.js';
 import { CostsModule } from './features/costs/index.js';
 import { CustomersModule } from './features/customers/index.js';
@@ -50,6 +51,7 @@ const SLICES = [
   SurveysModule,
   JobsModule,
   ScheduleModule,
+  CalendarModule,
   FieldFactsModule,
   TimeEntriesModule,
   DayModule,

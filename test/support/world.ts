@@ -78,6 +78,8 @@ export function bodiesFor(world: World): Bodies {
     '/v1/sign-offs': { jobId: id('jobs'), featureId: id('features'), signedAt: '2026-05-11T10:00:00-04:00', signedBy: 'Marta Ellingsworth', statement: 'Complete but for two stones.', drawing: 'M10 40 L50 40' },
     '/v1/punch-items': { jobId: id('jobs'), featureId: id('features'), description: 'Reset two stones' },
     ...Object.fromEntries(['loads', 'depths', 'material-uses', 'installations', 'water-readings', 'change-requests', 'sign-offs'].map((family) => [`/v1/${family}/{id}/void`, { reason: 'Wrong job.' }])),
+    '/v1/calendar-feeds': { name: 'Kitchen tablet' },
+    '/v1/calendar-feeds/{id}/revoke': {},
     '/v1/costs': { jobId: id('jobs'), costCode: 'hauling', kind: 'disposal', description: 'Tipping fee', amount: money('187.31'), incurredOn: '2026-05-11' },
     '/v1/costs/{id}/void': { reason: 'Wrong job.' },
     '/v1/attachments': { uploadId: id('uploads'), subject: { kind: 'job', id: id('jobs') }, kind: 'photo' },
@@ -102,7 +104,7 @@ export async function makeWorld({ owner, crew }: Pick<TestCompany, 'owner' | 'cr
   const accepted = (await send(owner, `/v1/quotes/${world['quotes']}/acceptance`, bodiesFor(world)['/v1/quotes/{id}/acceptance'] ?? {})) as { jobId: string };
   world['jobs'] = accepted.jobId;
   world['uploads'] = await owner.upload(await makePhoto());
-  for (const path of ['/v1/visits', '/v1/days-off', '/v1/blockers', '/v1/time-entries', '/v1/costs', '/v1/attachments', '/v1/invoices']) await make(path);
+  for (const path of ['/v1/visits', '/v1/days-off', '/v1/blockers', '/v1/calendar-feeds', '/v1/time-entries', '/v1/costs', '/v1/attachments', '/v1/invoices']) await make(path);
   for (const path of ['/v1/loads', '/v1/depths', '/v1/material-uses', '/v1/installations', '/v1/water-readings', '/v1/change-requests', '/v1/sign-offs', '/v1/punch-items']) await make(path);
   await send(owner, `/v1/invoices/${world['invoices']}/issue`, {});
   await make('/v1/payments');

@@ -5,6 +5,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { requestContext } from '../context/request-context.js';
 import { parseJson } from './json-parser.js';
 import type { Lifecycle } from './lifecycle.js';
+import { loggedPath } from './logged-path.js';
 import { sendProblem, toProblem } from './problem.filter.js';
 
 /** A survey with 5,000 probe readings is about 400 KB. */
@@ -46,7 +47,7 @@ export function createAdapter(logLevel: string, lifecycle: Lifecycle): FastifyAd
     next(null, payload);
   });
   fastify.addHook('onResponse', (request, reply, next) => {
-    const line = { method: request.method, path: request.url.split('?')[0], status: reply.statusCode, ms: Math.round(reply.elapsedTime * 10) / 10 };
+    const line = { method: request.method, path: loggedPath(request.url), status: reply.statusCode, ms: Math.round(reply.elapsedTime * 10) / 10 };
     // A 503 is an answer, such as that of a probe while the service starts; what went wrong behind it has a line of its own.
     if (reply.statusCode >= 500 && reply.statusCode !== 503) request.log.error(line, 'request failed');
     else request.log.info(line, 'request');
