@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { v7 as uuidv7 } from 'uuid';
 import { waitBefore } from './backoff.js';
-import type { Mutation, PulledItem } from './contract.js';
+import type { Mutation, Outcome, PulledItem } from './contract.js';
 import type { Row, Trouble } from './phone-state.js';
 import { PhoneStore } from './phone-store.js';
 import { pullAll } from './pull.js';
@@ -23,6 +23,8 @@ export interface PhoneParts {
   readonly sleep?: (milliseconds: number) => Promise<void>;
   /** Sees every page that comes, before it is kept. */
   readonly onPage?: (items: readonly PulledItem[]) => void;
+  /** Hears what became of mutations, once that is on the disk. */
+  readonly onSettled?: (outcomes: readonly Outcome[]) => void;
 }
 
 /** What to write down: the same body that the route for it takes. */
@@ -62,12 +64,12 @@ export class CrewPhone {
 
   /** One attempt to send everything. @throws NoAnswer, Refused or SignedOut */
   push(): Promise<PushReport> {
-    return pushAll(this.store, this.session, this.now);
+    return pushAll(this.store, this.session, this.now, this.parts.onSettled ?? (() => undefined));
   }
 
   /** One attempt to fetch everything. @returns how many items came @throws NoAnswer, Refused or SignedOut */
   pull(): Promise<number> {
-    return pullAll(this.store, this.session, this.parts.onPage);
+    return pullAll(this.store, this.session, this.parts.onPage ?? (() => undefined));
   }
 
   /**

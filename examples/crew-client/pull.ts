@@ -8,7 +8,7 @@ import { Refused } from './wire.js';
  * has both or neither.
  * @throws NoAnswer, Refused or SignedOut; the pages that came stay
  */
-export async function pullAll(store: PhoneStore, session: Session, onPage: (items: readonly PulledItem[]) => void = () => undefined): Promise<number> {
+export async function pullAll(store: PhoneStore, session: Session, onPage: (items: readonly PulledItem[]) => void): Promise<number> {
   let pulled = 0;
   for (let more = true, startedOver = false; more; ) {
     const { cursor } = store.state;

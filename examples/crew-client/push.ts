@@ -15,7 +15,7 @@ export interface PushReport {
  * answers with what became of them the first time.
  * @throws NoAnswer, Refused or SignedOut; whatever was not settled still waits
  */
-export async function pushAll(store: PhoneStore, session: Session, now: () => Date): Promise<PushReport> {
+export async function pushAll(store: PhoneStore, session: Session, now: () => Date, onSettled: (outcomes: readonly Outcome[]) => void): Promise<PushReport> {
   let settled = 0;
   let clockSkewSeconds: number | null = null;
   let most = MOST_IN_A_PUSH;
@@ -24,7 +24,7 @@ export async function pushAll(store: PhoneStore, session: Session, now: () => Da
     try {
       const answer = await session.send<PushAnswer>('POST', '/v1/sync/push', { clientId: store.state.clientId, sentAt: now().toISOString(), mutations: batch });
       clockSkewSeconds = answer.clockSkewSeconds;
-      const count = settle(store, batch, answer.items);
+      const count = settle(store, batch, answer.items, onSettled);
       settled += count;
       if (count === 0) break;
     } catch (error) {
@@ -37,13 +37,16 @@ export async function pushAll(store: PhoneStore, session: Session, now: () => Da
 }
 
 /** @returns how many do not wait any more */
-function settle(store: PhoneStore, batch: readonly Mutation[], outcomes: readonly Outcome[]): number {
-  const final = outcomes.filter((outcome) => outcome.final);
+function settle(store: PhoneStore, batch: readonly Mutation[], outcomes: readonly Outcome[], onSettled: (outcomes: readonly Outcome[]) => void): number {
   const before = store.state.waiting.size;
-  if (final.length > 0) store.write({ event: 'settled', outcomes: final });
+  const keep = (settled: readonly Outcome[]): void => {
+    if (settled.length === 0) return;
+    store.write({ event: 'settled', outcomes: settled });
+    onSettled(settled);
+  };
+  keep(outcomes.filter((outcome) => outcome.final));
   // What builds on something that came to nothing waits for ever: it is shown beside it instead.
   const byId = new Map(batch.map((mutation) => [mutation.id, mutation]));
-  const hopeless = outcomes.filter((outcome) => !outcome.final && byId.get(outcome.id)?.dependsOn?.some((id) => store.state.troubles.has(id)) === true);
-  if (hopeless.length > 0) store.write({ event: 'settled', outcomes: hopeless });
+  keep(outcomes.filter((outcome) => !outcome.final && byId.get(outcome.id)?.dependsOn?.some((id) => store.state.troubles.has(id)) === true));
   return before - store.state.waiting.size;
 }

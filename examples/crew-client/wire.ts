@@ -1,7 +1,7 @@
 import type { ProblemDetails } from './contract.js';
 
 export interface WireRequest {
-  readonly method: 'GET' | 'POST' | 'DELETE';
+  readonly method: 'GET' | 'POST' | 'PUT' | 'DELETE';
   readonly path: string;
   readonly headers: Readonly<Record<string, string>>;
   readonly body?: string;

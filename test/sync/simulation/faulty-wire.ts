@@ -72,8 +72,8 @@ export class FaultyWire {
       }
       case 'answer dropped':
       case 'phone dies before it knows the answer':
-        await this.wire(request);
         this.died = fault !== 'answer dropped';
+        await this.wire(request);
         throw new Error(fault);
       case 'answer cut off': {
         const answer = await this.wire(request);

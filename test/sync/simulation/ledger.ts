@@ -15,9 +15,12 @@ export interface Noted {
 export class Ledger {
   readonly noted = new Map<string, Noted>();
   readonly violations: string[] = [];
+  private readonly unsettled = new Map<string, Set<string>>();
 
   note(mutation: Mutation, expected: Expected, phone: string): void {
     this.noted.set(mutation.id, { mutation, expected, phone, outcome: null });
+    const open = this.unsettled.get(phone) ?? new Set();
+    this.unsettled.set(phone, open.add(mutation.id));
   }
 
   settle(outcome: Outcome): void {
@@ -25,6 +28,7 @@ export class Ledger {
     if (noted === undefined) return this.violate(`an outcome came for ${outcome.id}, which nobody noted`);
     if (noted.outcome !== null) this.violate(`${outcome.id} was settled twice`);
     noted.outcome = outcome;
+    this.unsettled.get(noted.phone)?.delete(outcome.id);
   }
 
   violate(what: string): void {
@@ -34,7 +38,7 @@ export class Ledger {
 
   /** The ids of what a phone noted and has no outcome of, in the order of noting. */
   unsettledOf(phone: string): string[] {
-    return [...this.noted.values()].filter((noted) => noted.phone === phone && noted.outcome === null).map(({ mutation }) => mutation.id);
+    return [...(this.unsettled.get(phone) ?? [])];
   }
 }
 

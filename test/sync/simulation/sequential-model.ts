@@ -1,0 +1,68 @@
+import type { Mutation } from '../../../examples/crew-client/index.js';
+
+/** The body of a logged hour, as far as the simulation uses it. */
+export interface HourBody {
+  readonly id: string;
+  readonly jobId: string;
+  readonly personId: string;
+  readonly costCode: string;
+  readonly startedAt: string;
+  readonly endedAt: string;
+  readonly unpaidBreakMinutes: number;
+}
+
+/** A row as it ought to be. */
+export interface ModelRow {
+  readonly entity: string;
+  readonly revision: number;
+  readonly voided: boolean;
+  readonly body: { readonly id: string; readonly jobId: string } & Readonly<Record<string, unknown>>;
+}
+
+export type Verdict = 'applied' | 'conflict' | 'rejected';
+
+/** A kind is the row's, and what is done to it: `time-entry.correct`. */
+const MAKING = ['log', 'record', 'add'];
+
+/**
+ * What the service ought to be, without any of its troubles: one mutation after the other, by one hand, in memory. The
+ * service is right when some order of everything that it says it applied leads here.
+ */
+export class SequentialModel {
+  readonly rows = new Map<string, ModelRow>();
+
+  apply(mutation: Mutation): Verdict {
+    const [entity = '', verb = ''] = mutation.kind.split('.');
+    const body = mutation.body as ModelRow['body'];
+    const row = this.rows.get(body.id);
+    if (MAKING.includes(verb)) {
+      if (row !== undefined) return 'rejected';
+      this.rows.set(body.id, { entity, revision: 1, voided: false, body });
+      return 'applied';
+    }
+    if (row === undefined) return 'rejected';
+    // What is void stays so: voiding it again, on whatever revision, finds its wish fulfilled.
+    if (verb === 'void' && row.voided) return 'applied';
+    if (row.revision !== mutation.baseRevision) return 'conflict';
+    if (row.voided) return 'rejected';
+    this.rows.set(body.id, { ...row, revision: row.revision + 1, ...(verb === 'void' ? { voided: true } : { body: { ...row.body, ...body } }) });
+    return 'applied';
+  }
+
+  of(entity: string): ModelRow[] {
+    return [...this.rows.values()].filter((row) => row.entity === entity);
+  }
+
+  /** Paid minutes by person, job and cost code, of hours that count. */
+  minutes(): Map<string, number> {
+    const sums = new Map<string, number>();
+    for (const { body, voided } of this.of('time-entry')) {
+      if (voided) continue;
+      const hour = body as unknown as HourBody;
+      const key = [hour.personId, hour.jobId, hour.costCode].join(' ');
+      const minutes = (Date.parse(hour.endedAt) - Date.parse(hour.startedAt)) / 60_000 - hour.unpaidBreakMinutes;
+      sums.set(key, (sums.get(key) ?? 0) + minutes);
+    }
+    return sums;
+  }
+}
