@@ -101,6 +101,10 @@ describe('field facts', () => {
     expect(problem(await send(family, changes))).toEqual([400, 'invalid-input', pointer]);
   });
 
+  it('takes a leap second for the second before it, as clocks do', async () => {
+    expect((await send('loads', { hauledAt: '2016-12-31T23:59:60Z' })).body.hauledAt).toBe('2016-12-31T23:59:59.000Z');
+  });
+
   it('refuses a pond at another site than the job\'s', async () => {
     const other = await makeTestPond(company);
     await test.sql('UPDATE job SET site_id = $2, feature_id = $3 WHERE id = $1', [jobId, pond.siteId, pond.featureId]);
