@@ -18,8 +18,6 @@ ALTER TABLE time_entry
   ADD CONSTRAINT ck_time_entry__break_within CHECK (make_interval(mins => unpaid_break_minutes, secs => unpaid_span_seconds::double precision) <= ended_at - started_at),
   ADD CONSTRAINT ck_time_entry__unpaid_span_seconds CHECK (unpaid_span_seconds >= 0),
   ADD CONSTRAINT ck_time_entry__approved_by CHECK ((approved_at IS NULL) OR (ended_at IS NOT NULL AND voided_at IS NULL AND NOT held)),
-  ADD CONSTRAINT fk_time_entry__approved_by FOREIGN KEY (company_id, approved_by) REFERENCES person,
-  ADD CONSTRAINT fk_time_entry__changed_by FOREIGN KEY (company_id, changed_by) REFERENCES person,
   -- Running hours have no end to overlap with: a phone left running on Monday must not refuse Tuesday's hours.
   DROP CONSTRAINT ex_time_entry__one_place_at_a_time,
   ADD CONSTRAINT ex_time_entry__one_place_at_a_time EXCLUDE USING gist
@@ -41,8 +39,7 @@ CREATE TABLE time_lock (
   locked_through date,
   locked_by uuid,
   locked_at timestamptz NOT NULL,
-  CONSTRAINT pk_time_lock PRIMARY KEY (company_id, id),
-  CONSTRAINT fk_time_lock__locked_by FOREIGN KEY (company_id, locked_by) REFERENCES person
+  CONSTRAINT pk_time_lock PRIMARY KEY (company_id, id)
 );
 CALL make_tenant_table('time_lock');
 REVOKE DELETE ON time_lock FROM rillbook_service;
