@@ -4,10 +4,10 @@ import { IdFilter, ListQuery } from '../../platform/http/lists.js';
 
 @ApiSchema({ name: 'Position', description: 'A place on the globe, in WGS 84.' })
 export class PositionBody {
-  @NumberField({ description: 'Degrees north of the equator.', min: -90, max: 90, example: 42.2847 })
+  @NumberField({ description: 'How many degrees north of the equator; below zero to the south of it.', min: -90, max: 90, example: 42.2847 })
   latitude: number;
 
-  @NumberField({ description: 'Degrees east of Greenwich.', min: -180, max: 180, example: -84.4191 })
+  @NumberField({ description: 'How many degrees east of Greenwich; below zero to the west of it.', min: -180, max: 180, example: -84.4191 })
   longitude: number;
 }
 
