@@ -6,7 +6,7 @@ import { WORK_BEGINS, WorkDays } from './work-days.js';
 import { COST_CODES, type Worker } from './world.js';
 
 /** What may be changed once it is there. */
-const CHANGEABLE = ['punch-item'];
+const CHANGEABLE = ['punch-item', 'time-entry'];
 
 export interface Task {
   readonly note: Note;
