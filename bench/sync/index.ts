@@ -1,5 +1,5 @@
 import { type ChildProcess, fork } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { chmod, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -17,6 +17,8 @@ const NODE_FLAGS = ['--max-semi-space-size=8'];
 /** Push, pull and polling of phones, against the built service in a process of its own on a durable server. */
 export async function benchSync(): Promise<Measurement[]> {
   const folder = await mkdtemp(path.join(tmpdir(), 'rillbook-bench-'));
+  // As root the server runs as another user, who must get in; elsewhere the cluster would stay behind.
+  await chmod(folder, 0o711);
   const server = await startEmbeddedServer({ dataDir: folder, log: () => undefined });
   let child: ChildProcess | undefined;
   let world: SyncWorld | undefined;
