@@ -46,13 +46,16 @@ async function parentOf(pid: number): Promise<number> {
   return Number(/^PPid:\s+(\d+)$/m.exec(await readFile(`/proc/${pid}/status`, 'utf8').catch(() => ''))?.[1] ?? NaN);
 }
 
-/** User and system time of the processes and of their children that run. */
+/** User and system time of the processes, of their children that run and of those that have ended. */
 async function cpuSeconds(roots: readonly number[]): Promise<number> {
   let ticks = 0;
   for (const name of await readdir('/proc').catch(() => [])) {
     const stat = /^\d+$/.test(name) ? await readFile(`/proc/${name}/stat`, 'utf8').catch(() => '') : '';
-    const [, parent, , , , , , , , , , user, system] = stat.slice(stat.lastIndexOf(')') + 2).split(' ').map(Number);
-    if (roots.includes(Number(name)) || roots.includes(parent ?? -1)) ticks += (user ?? 0) + (system ?? 0);
+    // Fields 4 and 14 to 17 of proc(5), counted from behind the name, which may hold spaces.
+    const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ').map(Number);
+    const [user = 0, system = 0, usersOfEnded = 0, systemsOfEnded = 0] = fields.slice(11, 15);
+    if (roots.includes(Number(name))) ticks += user + system + usersOfEnded + systemsOfEnded;
+    else if (roots.includes(fields[1] ?? -1)) ticks += user + system;
   }
   return ticks / TICKS_A_SECOND;
 }
