@@ -16,7 +16,7 @@ describe('the order of a push', () => {
     const straight = mutations.map((list) => list.map((one) => ({ ...one, dependsOn: one.dependsOn.filter((other) => Number(other.slice(1)) < Number(one.id.slice(1))) })));
     fc.assert(
       fc.property(straight, (list) => {
-        const order = inOrder(list).map(({ id }) => id);
+        const order: string[] = inOrder(list).map(({ id }) => id);
         for (const { id, dependsOn } of list) for (const other of dependsOn) if (order.includes(other)) expect(order.indexOf(other)).toBeLessThan(order.indexOf(id));
       }),
     );
