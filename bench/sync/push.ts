@@ -4,8 +4,8 @@ import { type Measurement, median } from '../measure.js';
 import { call, hours, type SyncWorld } from './world.js';
 
 const ENTRIES = 500;
-const ROUNDS = 5;
-const WARM_UP = 2;
+const ROUNDS = 7;
+const WARM_UP = 4;
 const MOST_MS = 400;
 const LEAST_RATIO = 1 / 3;
 
