@@ -30,7 +30,7 @@ describe('attachments on phones', () => {
   const body = (uploadId: string, changes: object = {}) => ({ id: uuidv7(), uploadId, subject: { kind: 'job', id: jobId }, kind: 'photo', ...changes });
 
   it('are pushed like any fact, once, however often they are sent', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const mutation = phone.mutation('attachment.add', body(await company.crew.upload(await photo())));
     const [first] = await phone.push([mutation]);
     const [again] = await phone.push([mutation]);
@@ -40,7 +40,7 @@ describe('attachments on phones', () => {
   });
 
   it('wait for a file that is still on its way instead of being refused for good', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const bytes = await photo();
     const address = await beginUpload(test, company.crew.token, bytes);
     const mutation = phone.mutation('attachment.add', body(address.split('/').at(-1) ?? ''));
@@ -52,8 +52,8 @@ describe('attachments on phones', () => {
   });
 
   it('reach the crew of the job, also those of its feature, and leave the phone with the job; receipts reach none but the office', async () => {
-    const phones = { crew: new TestPhone(company.crew), lead: new TestPhone(company.crewLead), office: new TestPhone(company.owner) };
-    const stranger = new TestPhone((await makeTestCompany(test)).owner);
+    const phones = { crew: new TestPhone(company.crew, test), lead: new TestPhone(company.crewLead, test), office: new TestPhone(company.owner, test) };
+    const stranger = new TestPhone((await makeTestCompany(test)).owner, test);
     const make_ = async (changes: object): Promise<string> => {
       const answer = await company.crew.post('/v1/attachments', body(await company.crew.upload(await photo()), changes)).expect(201);
       return answer.body.id as string;

@@ -22,7 +22,7 @@ describe('a lost phone', () => {
 
   it('hands nothing in and gets nothing once it is revoked, and is told what becomes of its hours', async () => {
     const device = await enrolDevice(test, company.crewLead, company.crew.personId);
-    const phone = new TestPhone(device.client);
+    const phone = new TestPhone(device.client, test);
     const kept = [phone.mutation('time-entry.log', hour(jobId, company.crew.personId, 0)), phone.mutation('time-entry.log', hour(jobId, company.crew.personId, 1))];
     expect((await phone.push(kept.slice(0, 1))).map(({ outcome }) => outcome)).toEqual(['applied']);
     await phone.pull();
@@ -33,17 +33,17 @@ describe('a lost phone', () => {
     }
     expect(await logged()).toBe(1);
     // The other way: the hours that were still on it, entered by the lead; what had arrived stays and is counted once.
-    const lead = new TestPhone(company.crewLead);
+    const lead = new TestPhone(company.crewLead, test);
     expect((await lead.push([...kept])).map(({ outcome }) => outcome)).toEqual(['duplicate', 'applied']);
     expect(await logged()).toBe(2);
   });
 
   it('that was only away comes back with its credential and keeps its cursor and its queue', async () => {
     const device = await enrolDevice(test, company.crewLead, company.crew.personId);
-    const phone = new TestPhone(device.client);
+    const phone = new TestPhone(device.client, test);
     await phone.pull();
     const queue = [phone.mutation('time-entry.log', hour(jobId, company.crew.personId, 5))];
-    const back = new TestPhone((await signInDevice(test, device)).client);
+    const back = new TestPhone((await signInDevice(test, device)).client, test);
     expect((await device.client.post('/v1/sync/push', { clientId: phone.clientId, mutations: queue })).body.code).toBe('session-ended');
     back.cursor = phone.cursor;
     expect((await back.push(queue)).map(({ outcome }) => outcome)).toEqual(['applied']);

@@ -11,16 +11,19 @@ describe('a phone', () => {
   let company: TestCompany;
   let jobId: string;
 
-  beforeEach(async () => {
+  beforeAll(async () => {
     test = await startTestApp();
+  });
+  beforeEach(async () => {
     company = await makeTestCompany(test);
     jobId = await makeTestJob(test, company);
     await test.app.get(JobCrew, { strict: false }).join(actorOf(company), jobId, [company.crew.personId, company.crewLead.personId]);
   });
-  afterEach(() => test.close());
+  afterEach(() => test.setClock(null));
+  afterAll(() => test.close());
 
   it('hands in 5,000 queued entries after a week away, though half of the answers are lost', async () => {
-    const phone = new TestPhone(company.crewLead);
+    const phone = new TestPhone(company.crewLead, test);
     const people = [company.crew, company.crewLead, company.estimator, company.owner].map(({ personId }) => personId);
     // Eight minutes each, one after the other, four people at once.
     const start = Date.UTC(2026, 4, 4);
@@ -44,7 +47,7 @@ describe('a phone', () => {
 
   it('whose refresh token expired while it was offline signs in again and hands in what it kept', async () => {
     const signedIn = await test.request('post', '/v1/sessions').send({ email: await emailOf(company.crew.personId), password: PASSWORD });
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     const queue = [phone.mutation('time-entry.log', hour(jobId, company.crew.personId, 0)), phone.mutation('time-entry.log', hour(jobId, company.crew.personId, 1))];
     const later = Date.now() + 61 * DAY_MS;
@@ -53,7 +56,7 @@ describe('a phone', () => {
     expect([refused.status, refused.body.code]).toEqual([401, 'not-signed-in']);
     const refresh = await test.request('post', '/v1/sessions/refresh').send({ refreshToken: signedIn.body.refreshToken as string });
     expect([refresh.status, refresh.body.code]).toEqual([401, 'session-ended']);
-    const again = new TestPhone(await signIn(test, await emailOf(company.crew.personId)));
+    const again = new TestPhone(await signIn(test, await emailOf(company.crew.personId)), test);
     expect((await again.push(queue)).map(({ outcome }) => outcome)).toEqual(['applied', 'applied']);
     // The cursor outlives the session: what was pulled before is not pulled again.
     again.cursor = phone.cursor;
@@ -62,11 +65,11 @@ describe('a phone', () => {
   });
 
   it('that was away for longer than its cursor lives starts over, and loses nothing of what it kept', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     const queue = [phone.mutation('time-entry.log', hour(jobId, company.crew.personId, 0))];
     test.setClock(new Date(Date.now() + 91 * DAY_MS).toISOString());
-    const again = new TestPhone(await signIn(test, await emailOf(company.crew.personId)));
+    const again = new TestPhone(await signIn(test, await emailOf(company.crew.personId)), test);
     const expired = await again.client.get(`/v1/sync/pull?cursor=${phone.cursor}`);
     expect([expired.status, expired.body.code]).toEqual([410, 'cursor-expired']);
     expect((await again.push(queue)).map(({ outcome }) => outcome)).toEqual(['applied']);
@@ -75,7 +78,7 @@ describe('a phone', () => {
   });
 
   it('logs a night shift over the end of daylight saving as nine hours, and over its beginning as seven', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const shift = (startedAt: string, endedAt: string): Record<string, unknown> => hour(jobId, company.crew.personId, 0, { startedAt, endedAt });
     const autumn = shift('2026-10-31T22:00:00-04:00', '2026-11-01T06:00:00-05:00');
     const spring = shift('2026-03-07T22:00:00-05:00', '2026-03-08T06:00:00-04:00');
@@ -86,7 +89,7 @@ describe('a phone', () => {
   });
 
   it('may log both hours that the clock calls half past one, and neither of them twice', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const half = (offset: string): object => hour(jobId, company.crew.personId, 0, { startedAt: `2026-11-01T01:30:00${offset}`, endedAt: `2026-11-01T01:59:00${offset}` });
     const items = await phone.push([phone.mutation('time-entry.log', half('-04:00')), phone.mutation('time-entry.log', half('-05:00')), phone.mutation('time-entry.log', half('-05:00'))]);
     expect(items.map(({ outcome, problem }) => problem?.code ?? outcome)).toEqual(['applied', 'applied', 'time-overlap']);

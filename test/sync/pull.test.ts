@@ -23,22 +23,24 @@ describe('pull', () => {
   };
   const emptyHanded = (phone: TestPhone): void => void phone.received.splice(0);
 
-  beforeEach(async () => {
+  beforeAll(async () => {
     test = await startTestApp();
+  });
+  beforeEach(async () => {
     company = await makeTestCompany(test);
     mine = await makeTestJob(test, company, { title: 'Mine' });
     others = await makeTestJob(test, company, { title: 'Of others' });
     await crew().join(actorOf(company), mine, [company.crew.personId, company.crewLead.personId]);
     await crew().join(actorOf(company), others, [company.crewLead.personId]);
   });
-  afterEach(() => test.close());
+  afterAll(() => test.close());
 
   it('gives crew their jobs and their own hours there, a lead everybody\'s, the office all jobs', async () => {
     const own = await log(company.crew, mine, company.crew.personId);
     const leads = await log(company.crewLead, mine, company.crewLead.personId);
     const elsewhere = await log(company.crewLead, others, company.crewLead.personId);
     const lone = await makeTestJob(test, company, { title: 'Nobody is on it' });
-    const [crewPhone, leadPhone, office] = [company.crew, company.crewLead, company.owner].map((client) => new TestPhone(client)) as [TestPhone, TestPhone, TestPhone];
+    const [crewPhone, leadPhone, office] = [company.crew, company.crewLead, company.owner].map((client) => new TestPhone(client, test)) as [TestPhone, TestPhone, TestPhone];
     for (const phone of [crewPhone, leadPhone, office]) await phone.pull(2);
     expect([crewPhone.ids('job'), crewPhone.ids('time-entry')]).toEqual([[mine], [own]]);
     expect([leadPhone.ids('job'), leadPhone.ids('time-entry')]).toEqual([[mine, others].sort(), [own, leads, elsewhere].sort()]);
@@ -49,7 +51,7 @@ describe('pull', () => {
   it('gives nobody a price, a cost or a wage', async () => {
     await log(company.crew, mine, company.crew.personId);
     for (const client of [company.crew, company.crewLead, company.owner]) {
-      const phone = new TestPhone(client);
+      const phone = new TestPhone(client, test);
       await phone.pull();
       const names = phone.received.flatMap(({ value }) => Object.keys(value ?? {}));
       expect(names.filter((name) => /wage|burden|contract|laborCost|email/i.test(name))).toEqual([]);
@@ -58,7 +60,7 @@ describe('pull', () => {
   });
 
   it('tells what changed since, with its revision, and then nothing', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     emptyHanded(phone);
     const id = await log(company.crew, mine, company.crew.personId);
@@ -74,7 +76,7 @@ describe('pull', () => {
   });
 
   it('says nothing at all of what was never in sight', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     emptyHanded(phone);
     const id = await log(company.crewLead, others, company.crewLead.personId);
@@ -86,7 +88,7 @@ describe('pull', () => {
   });
 
   it('brings a job with all its rows to who comes on it, and takes them from who leaves', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const own = [];
     for (let i = 0; i < 5; i++) own.push(await log(company.crew, others, company.crew.personId));
     const here = await log(company.crew, mine, company.crew.personId);
@@ -109,7 +111,7 @@ describe('pull', () => {
     const { row: customer } = await test.app.get(CustomersService, { strict: false }).create(actor, { name: 'Marta Ellingsworth' });
     const { row: site } = await test.app.get(SitesService, { strict: false }).create(actor, { customerId: customer.id, address: '4 Osier Court' });
     await test.sql('UPDATE job SET site_id = $1 WHERE id = ANY ($2)', [site.id, [mine, others]]);
-    const phone = new TestPhone(company.crewLead);
+    const phone = new TestPhone(company.crewLead, test);
     await phone.pull();
     expect(phone.ids('site')).toEqual([site.id]);
     await crew().leave(actor, mine, [company.crewLead.personId]);
@@ -121,7 +123,7 @@ describe('pull', () => {
   });
 
   it('takes a row away whose person or job becomes another', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const [first, second] = [await log(company.crew, mine, company.crew.personId), await log(company.crew, mine, company.crew.personId)];
     await phone.pull();
     await company.crewLead.patch(`/v1/time-entries/${first}`, { personId: company.crewLead.personId });
@@ -134,7 +136,7 @@ describe('pull', () => {
   });
 
   it('takes a row away that left in two steps: another job first, another person then', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const id = await log(company.crew, mine, company.crew.personId);
     await phone.pull();
     await company.crewLead.patch(`/v1/time-entries/${id}`, { jobId: others });
@@ -144,7 +146,7 @@ describe('pull', () => {
   });
 
   it('takes a row away that moved to another job before the person left the first', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     const id = await log(company.crew, mine, company.crew.personId);
     await phone.pull();
     await company.crewLead.patch(`/v1/time-entries/${id}`, { jobId: others });
@@ -154,7 +156,7 @@ describe('pull', () => {
   });
 
   it('never skips a transaction that commits after a later one', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     const slow = hour(mine, company.crew.personId, slot++);
     const insert = `INSERT INTO time_entry (company_id, id, job_id, person_id, cost_code, started_at, ended_at, recorded_by, hourly_wage, burden_percent) VALUES ($1, $2, $3, $4, 'cleanout', $5, $6, $4, 1, 1)`;
@@ -162,7 +164,7 @@ describe('pull', () => {
     await test.inTransaction(async (query) => {
       await query(insert, values);
       const fast = await log(company.crew, mine, company.crew.personId);
-      await phone.pull();
+      await phone.pullAtOnce();
       expect(phone.ids('time-entry')).toEqual([]);
       expect(fast).not.toBe(slow['id']);
     });
@@ -172,7 +174,7 @@ describe('pull', () => {
   });
 
   it('comes in pages that may end inside one transaction', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     const ids = Array.from({ length: 25 }, () => uuidv7());
     await test.sql(
@@ -189,7 +191,7 @@ describe('pull', () => {
 
   it('begins each page where the last one that arrived ended, so that one that was cut off is only repeated', async () => {
     for (let i = 0; i < 6; i++) await log(company.crew, mine, company.crew.personId);
-    const [whole, broken] = [new TestPhone(company.crew), new TestPhone(company.crew)];
+    const [whole, broken] = [new TestPhone(company.crew, test), new TestPhone(company.crew, test)];
     await whole.pull();
     const lost = await company.crew.get('/v1/sync/pull?limit=5').expect(200);
     expect(lost.body.more).toBe(true);
@@ -198,9 +200,9 @@ describe('pull', () => {
   });
 
   it('answers an expired or foreign cursor with 410 and how to start over', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
-    const lead = new TestPhone(company.crewLead);
+    const lead = new TestPhone(company.crewLead, test);
     await lead.pull();
     const parts = JSON.parse(Buffer.from(phone.cursor ?? '', 'base64url').toString()) as string[];
     const changed = (index: number, value: string): string => Buffer.from(JSON.stringify(parts.with(index, value))).toString('base64url');
@@ -213,7 +215,7 @@ describe('pull', () => {
   });
 
   it('starts over when the role of the person has changed', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     const { body: person } = await company.owner.get(`/v1/people/${company.crew.personId}`).expect(200);
     expect(person.role).toBe('crew');
@@ -224,7 +226,7 @@ describe('pull', () => {
 
   it('gives nothing of a job whose id was put into a cursor by hand', async () => {
     await log(company.crewLead, others, company.crewLead.personId);
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     const parts = (JSON.parse(Buffer.from(phone.cursor ?? '', 'base64url').toString()) as string[]).slice(0, 7);
     for (const what of ['fill', 'drop', 'all']) {
@@ -236,7 +238,7 @@ describe('pull', () => {
 
   it('shows nothing of another company', async () => {
     const stranger = await makeTestCompany(test);
-    const theirs = new TestPhone(stranger.owner);
+    const theirs = new TestPhone(stranger.owner, test);
     await theirs.pull();
     await log(company.crew, mine, company.crew.personId);
     await theirs.pull();
@@ -245,7 +247,7 @@ describe('pull', () => {
   });
 
   it('asks the database one question when nothing changed, and as many for many changes as for few', async () => {
-    const phone = new TestPhone(company.crew);
+    const phone = new TestPhone(company.crew, test);
     await phone.pull();
     const count = async (): Promise<number> => {
       const statements = await statementsDuring(test, () => phone.pull());

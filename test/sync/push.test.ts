@@ -36,7 +36,7 @@ describe('push', () => {
     test = await startTestApp();
     company = await makeTestCompany(test);
     jobId = await makeTestJob(test, company);
-    phone = new TestPhone(company.crew);
+    phone = new TestPhone(company.crew, test);
     const kinds = test.app.get(MutationKinds);
     const correct = test.app.get(CorrectTime, { strict: false });
     kinds.add({
@@ -170,7 +170,7 @@ describe('push', () => {
 
   it('names a row of another company no more than one that is not there', async () => {
     const stranger = await makeTestCompany(test);
-    const theirs = new TestPhone(stranger.crew);
+    const theirs = new TestPhone(stranger.crew, test);
     const answers = await theirs.push([jobId, uuidv7()].map((id) => theirs.mutation('time-entry.log', hour(id, stranger.crew.personId, slot++))));
     expect(answers.map(({ outcome, problem }) => [outcome, problem?.code])).toEqual([['rejected', 'no-such-reference'], ['rejected', 'no-such-reference']]);
   });

@@ -1,5 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import type { OutcomeView } from '../../src/features/sync/push/push.dto.js';
+import type { TestApp } from '../support/test-app.js';
 import type { Client } from '../support/test-company.js';
 
 /** A phone that keeps what it pulls: the least that a client does. */
@@ -12,7 +13,7 @@ export class TestPhone {
   pages = 0;
   private counter = 0;
 
-  constructor(readonly client: Client) {}
+  constructor(readonly client: Client, private readonly test: TestApp) {}
 
   mutation(kind: string, body: object, more: object = {}): { id: string } & Record<string, unknown> {
     return { id: uuidv7(), counter: ++this.counter, kind, recordedAt: new Date().toISOString(), body, ...more };
@@ -23,8 +24,21 @@ export class TestPhone {
     return answer.body.items as OutcomeView[];
   }
 
-  /** Pulls until there is no more. */
+  /**
+   * Pulls until there is no more, after what was committed until now has come into the feed: a transaction of a test
+   * beside this one, in another database of the same server, holds it up.
+   */
   async pull(limit = 200): Promise<void> {
+    const [now] = await this.test.sql<{ end: string }>('SELECT pg_snapshot_xmax(pg_current_snapshot())::text AS end');
+    for (let settled = false; !settled; ) {
+      const [row] = await this.test.sql<{ settled: boolean }>('SELECT pg_snapshot_xmin(pg_current_snapshot()) >= $1::xid8 AS settled', [now?.end]);
+      settled = row?.settled === true;
+      if (!settled) await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    await this.pullAtOnce(limit);
+  }
+
+  async pullAtOnce(limit = 200): Promise<void> {
     for (let more = true; more; ) {
       const answer = await this.client.get(`/v1/sync/pull?limit=${limit}${this.cursor === null ? '' : `&cursor=${this.cursor}`}`).expect(200);
       for (const item of answer.body.items) {
