@@ -3,7 +3,7 @@ import { ROLES } from '../../src/platform/auth/actor.js';
 import { ALLOWED_ROLES, OPEN_ROUTE } from '../../src/platform/auth/allow.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 
-const OPEN = ['HealthController.live', 'HealthController.ready', 'SessionsController.create', 'SessionsController.refresh'];
+const OPEN = ['CalendarController.read', 'DeviceSessionsController.create', 'DevicesController.enrol', 'HealthController.live', 'HealthController.ready', 'SessionsController.create', 'SessionsController.refresh'];
 
 describe('routes', () => {
   let test: TestApp;
