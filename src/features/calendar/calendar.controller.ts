@@ -1,10 +1,9 @@
-import { createHash } from 'node:crypto';
 import { Controller, Get, Header, Param } from '@nestjs/common';
 import { ApiOperation, ApiParam, ApiResponse } from '@nestjs/swagger';
 import { Open } from '../../platform/auth/allow.js';
 import { ApiProblems } from '../../platform/http/api.js';
 import { Problem } from '../../platform/http/problem.js';
-import { Reply } from '../../platform/http/reply.js';
+import { type Reply, taggedByContent } from '../../platform/http/reply.js';
 import { ReadCalendar } from './read-calendar.js';
 
 @Controller('v1/calendar')
@@ -24,8 +23,6 @@ export class CalendarController {
   async read(@Param('file') file: string): Promise<Reply<string>> {
     const found = file.endsWith('.ics') ? await this.calendar.execute(file.slice(0, -'.ics'.length)) : null;
     if (found === null) throw new Problem('not-found', 'This address opens no calendar (any more). Make a new feed with POST /v1/calendar-feeds.');
-    const headers: Record<string, string> = { etag: `"${createHash('sha256').update(found.text).digest('base64url')}"` };
-    if (found.lastModified !== null) headers['last-modified'] = found.lastModified.toUTCString();
-    return new Reply(found.text, null, headers);
+    return taggedByContent(found.text, found.lastModified === null ? {} : { 'last-modified': found.lastModified.toUTCString() });
   }
 }

@@ -1,9 +1,8 @@
-import { createHash } from 'node:crypto';
 import { Controller, Query } from '@nestjs/common';
 import { type Actor, EVERYONE } from '../../platform/auth/actor.js';
 import { CurrentActor } from '../../platform/auth/allow.js';
 import { ReadRoute } from '../../platform/http/api.js';
-import { Reply } from '../../platform/http/reply.js';
+import { type Reply, taggedByContent } from '../../platform/http/reply.js';
 import { DayQuery } from './day.dto.js';
 import { DayService } from './day.service.js';
 import { DaySheetView } from './day.view.js';
@@ -18,9 +17,6 @@ export class DayController {
   })
   async read(@CurrentActor() actor: Actor, @Query() query: DayQuery): Promise<Reply<DaySheetView>> {
     const sheet = await this.days.find(actor, query);
-    // The sheet has no version: it is put together from many rows, so its tag is that of what it says; a weak one, since
-    // the same is sent compressed and plain.
-    const etag = `W/"${createHash('sha256').update(JSON.stringify(sheet)).digest('base64url').slice(0, 22)}"`;
-    return new Reply(sheet, null, { etag, 'cache-control': 'private, no-cache' });
+    return taggedByContent(sheet, { 'cache-control': 'private, no-cache' });
   }
 }

@@ -1,9 +1,7 @@
 import { isShortRest, SHORTEST_UNPAID_REST_MINUTES } from '../../domain/worktime/index.js';
+import { MOST_CLOCK_SKEW_SECONDS } from '../../platform/clock/device-time.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';
 import { toBreaks } from './worked-time.js';
-
-/** Past this, the instants that a device gives can't be trusted to the minute. */
-export const MOST_CLOCK_SKEW_SECONDS = 120;
 
 type Judged = Pick<TimeEntryEntity, 'clockSkewSeconds' | 'breaks' | 'unpaidBreakMinutes' | 'held'>;
 

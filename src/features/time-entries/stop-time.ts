@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
 import { Clock } from '../../platform/clock/clock.js';
+import { toInstant } from '../../platform/clock/device-time.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import { stateConflict } from '../../platform/http/problems.js';
 import { LockedPeriod } from './lock/locked-period.js';
@@ -9,7 +10,7 @@ import { requireMaySee } from './time-entries.policy.js';
 import { TimeEntriesRepository } from './time-entries.repository.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';
 import { changedBy } from './versions/changed-by.js';
-import { toInstant, workedTime } from './worked-time.js';
+import { workedTime } from './worked-time.js';
 
 /** Ends running hours. They happened, so neither a finished job nor a locked day refuses them. */
 @Injectable()

@@ -1,6 +1,6 @@
-import { Temporal } from 'temporal-polyfill';
 import { Decimal } from '../../domain/decimal.js';
 import { type Break, paidMinutes, requireBreaksWithin, unpaidBreakSeconds } from '../../domain/worktime/index.js';
+import { toInstant } from '../../platform/clock/device-time.js';
 import { invalidInput } from '../../platform/http/problems.js';
 import type { TimeEntryBody } from './time-entries.dto.js';
 import type { StoredBreak, TimeEntryEntity } from './time-entry.entity.js';
@@ -39,9 +39,4 @@ export function paidMinutesOf({ startedAt, endedAt, unpaidBreakMinutes, unpaidSp
 
 export function toBreaks(stored: readonly StoredBreak[]): Break[] {
   return stored.map(({ startedAt, endedAt, paid }) => ({ startedAt: new Date(startedAt), endedAt: new Date(endedAt), paid }));
-}
-
-/** Not `new Date(text)`, which knows no leap second: a time that the field accepted would fail only in the database. */
-export function toInstant(text: string): Date {
-  return new Date(Temporal.Instant.from(text).epochMilliseconds);
 }

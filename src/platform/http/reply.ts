@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { type CallHandler, type ExecutionContext, Injectable, type NestInterceptor } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { map, type Observable } from 'rxjs';
@@ -19,6 +20,15 @@ export function etagOf(version: number): string {
 /** A resource as it stands, with its version as ETag. */
 export function tagged<T>(body: T, version: number): Reply<T> {
   return new Reply(body, null, { etag: etagOf(version) });
+}
+
+/**
+ * An answer put together from many rows, which has no version: its tag is that of what it says; a weak one, since the
+ * same is sent compressed and plain.
+ */
+export function taggedByContent<T>(body: T, headers: Readonly<Record<string, string>>): Reply<T> {
+  const said = typeof body === 'string' ? body : JSON.stringify(body);
+  return new Reply(body, null, { ...headers, etag: `W/"${createHash('sha256').update(said).digest('base64url').slice(0, 22)}"` });
 }
 
 /** The answer to a create: 201 when this request made it, 200 when an earlier one with the same id and body did. */

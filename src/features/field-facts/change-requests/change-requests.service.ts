@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { type Actor, EVERYONE } from '../../../platform/auth/actor.js';
+import { toInstant } from '../../../platform/clock/device-time.js';
 import { stateConflict } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
-import { toInstant } from '../fact/instant.js';
 import { type ChangeRequestAnswerBody, ChangeRequestBody, type ChangeRequestView } from './change-request.dto.js';
 import { ChangeRequestEntity } from './change-request.entity.js';
 

@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { toSi } from '../../../domain/quantity/index.js';
 import { EVERYONE, type Actor } from '../../../platform/auth/actor.js';
+import { toInstant } from '../../../platform/clock/device-time.js';
 import { invalidInput } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
-import { toInstant } from '../fact/instant.js';
 import { DepthBody, type DepthView } from './depth.dto.js';
 import { DepthEntity } from './depth.entity.js';
 

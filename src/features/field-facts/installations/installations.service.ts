@@ -2,13 +2,13 @@ import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import { type Actor, EVERYONE } from '../../../platform/auth/actor.js';
 import { Clock, localDate } from '../../../platform/clock/clock.js';
+import { toInstant } from '../../../platform/clock/device-time.js';
 import { TenantDatabase } from '../../../platform/database/tenant-database.js';
 import { invalidInput } from '../../../platform/http/problems.js';
 import { EquipmentService } from '../../equipment/index.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactPlace, FactPlaces } from '../fact/fact-places.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
-import { toInstant } from '../fact/instant.js';
 import { InstallationBody, type InstallationView } from './installation.dto.js';
 import { InstallationEntity } from './installation.entity.js';
 

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { EVERYONE, type Actor } from '../../../platform/auth/actor.js';
+import { toInstant } from '../../../platform/clock/device-time.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
-import { toInstant } from '../fact/instant.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { LoadBody, type LoadView } from './load.dto.js';
 import { LoadEntity } from './load.entity.js';

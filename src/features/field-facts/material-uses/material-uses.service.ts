@@ -3,13 +3,13 @@ import { Decimal } from '../../../domain/decimal.js';
 import type { Unit } from '../../../domain/quantity/index.js';
 import { type Actor, EVERYONE } from '../../../platform/auth/actor.js';
 import { Clock } from '../../../platform/clock/clock.js';
+import { toInstant } from '../../../platform/clock/device-time.js';
 import { TenantDatabase } from '../../../platform/database/tenant-database.js';
 import { invalidInput, noSuchReference } from '../../../platform/http/problems.js';
 import { PartsService } from '../../catalog/index.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { FactPlaces } from '../fact/fact-places.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
-import { toInstant } from '../fact/instant.js';
 import { MaterialUseBody, type MaterialUseView } from './material-use.dto.js';
 import { MaterialUseEntity } from './material-use.entity.js';
 

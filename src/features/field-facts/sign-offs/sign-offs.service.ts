@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { type Actor, LEADS } from '../../../platform/auth/actor.js';
+import { toInstant } from '../../../platform/clock/device-time.js';
 import { invalidInput } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
-import { toInstant } from '../fact/instant.js';
 import { SignOffBody, type SignOffView } from './sign-off.dto.js';
 import { SignOffEntity } from './sign-off.entity.js';
 

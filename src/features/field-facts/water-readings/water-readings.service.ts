@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { type Actor, EVERYONE } from '../../../platform/auth/actor.js';
+import { toInstant } from '../../../platform/clock/device-time.js';
 import { filled } from '../../../platform/http/filled.js';
 import { invalidInput } from '../../../platform/http/problems.js';
 import type { FactRecord } from '../fact/fact.dto.js';
 import { type FactKind, FactService, type OwnColumns } from '../fact/fact.service.js';
-import { toInstant } from '../fact/instant.js';
 import { WaterReadingBody, type WaterReadingView } from './water-reading.dto.js';
 import { WaterReadingEntity } from './water-reading.entity.js';
 

@@ -3,7 +3,7 @@ import type { Actor } from '../../../platform/auth/actor.js';
 import { Clock } from '../../../platform/clock/clock.js';
 import { MutationKinds } from '../../../platform/sync/mutation-kinds.js';
 import { ApplyMutations } from './apply-mutations.js';
-import { clockSkewSeconds, skewWarning } from './clock-skew.js';
+import { skewWarning, wholeSkewSeconds } from './clock-skew.js';
 import { ConflictRows } from './conflict-rows.js';
 import { twice } from './outcome.js';
 import { PushedBatch } from './pushed-batch.js';
@@ -28,7 +28,7 @@ export class PushMutations {
    */
   async execute(actor: Actor, { clientId, sentAt, mutations }: PushBody): Promise<PushView> {
     const receivedAt = this.clock.now();
-    const skew = clockSkewSeconds(sentAt ?? null, receivedAt);
+    const skew = wholeSkewSeconds(sentAt, receivedAt);
     const read = [];
     for (const raw of mutations) read.push(await readMutation(actor, this.kinds, raw));
     const batch = new PushedBatch(read, { clientId: clientId.toLowerCase(), receivedAt, clockSkewSeconds: skew });

@@ -1,7 +1,7 @@
+import { toInstant } from '../../../platform/clock/device-time.js';
 import type { Problem } from '../../../platform/http/problem.js';
 import { problemBody } from '../../../platform/http/problem.js';
 import type { Effect, MutationContext } from '../../../platform/sync/mutation-kinds.js';
-import { Temporal } from 'temporal-polyfill';
 import { inOrder } from './order.js';
 import { PUSH_PATH } from './outcome.js';
 import type { MutationBody, OutcomeView } from './push.dto.js';
@@ -62,7 +62,7 @@ export class PushedBatch {
 
   contextOf({ id, envelope }: ReadMutation): MutationContext {
     const { receivedAt, clockSkewSeconds } = this.sent;
-    return { mutationId: id, recordedAt: instant(envelope.recordedAt), receivedAt, clockSkewSeconds, baseRevision: envelope.baseRevision ?? null };
+    return { mutationId: id, recordedAt: toInstant(envelope.recordedAt), receivedAt, clockSkewSeconds, baseRevision: envelope.baseRevision ?? null };
   }
 
   appliedRow(pushedBy: string, { id, envelope, digest }: ReadMutation, effect: Effect): KeptMutation {
@@ -82,11 +82,6 @@ export class PushedBatch {
   }
 
   private row(pushedBy: string, id: string, envelope: MutationBody, digest: Buffer): Pick<KeptMutation, 'id' | 'clientId' | 'counter' | 'pushedBy' | 'kind' | 'digest' | 'recordedAt' | 'receivedAt' | 'clockSkewSeconds'> {
-    return { id, ...this.sent, counter: envelope.counter, pushedBy, kind: envelope.kind, digest, recordedAt: instant(envelope.recordedAt) };
+    return { id, ...this.sent, counter: envelope.counter, pushedBy, kind: envelope.kind, digest, recordedAt: toInstant(envelope.recordedAt) };
   }
-}
-
-/** Not `new Date(text)`, which knows no leap second. */
-function instant(text: string): Date {
-  return new Date(Temporal.Instant.from(text).epochMilliseconds);
 }

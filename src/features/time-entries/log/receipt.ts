@@ -1,5 +1,5 @@
 import { Decimal } from '../../../domain/decimal.js';
-import { toInstant } from '../worked-time.js';
+import { clockSkewSeconds, toInstant } from '../../../platform/clock/device-time.js';
 
 /** How hours came in. */
 export interface Receipt {
@@ -15,7 +15,7 @@ export function receiptOf(request: { recordedAt?: string | null; sentAt?: string
   return {
     recordedAt: request.recordedAt ? toInstant(request.recordedAt) : null,
     receivedAt,
-    clockSkewSeconds: request.sentAt ? (toInstant(request.sentAt).getTime() - receivedAt.getTime()) / 1_000 : null,
+    clockSkewSeconds: clockSkewSeconds(request.sentAt, receivedAt),
   };
 }
 

@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { isTimeZone } from '../../clock/clock.js';
 import { Field, type FieldOptions } from './field.js';
+import { toInstant } from '../../clock/device-time.js';
 
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
 const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,6})?)?(Z|[+-]\d{2}:\d{2})$/;
@@ -31,7 +32,7 @@ export function LocalDateField(options: FieldOptions): PropertyDecorator {
 /** An instant with its offset (RFC 3339): a bare local time would be ambiguous when the clocks change. */
 export function InstantField(options: FieldOptions): PropertyDecorator {
   return Field({ example: '2027-04-12T07:30:00-04:00', ...options }, { type: 'string', format: 'date-time' }, (value) =>
-    typeof value === 'string' && INSTANT.test(value) && exists(() => new Date(Temporal.Instant.from(value).epochMilliseconds))
+    typeof value === 'string' && INSTANT.test(value) && exists(() => toInstant(value))
       ? null
       : 'must be an instant with its offset (RFC 3339), such as 2027-04-12T07:30:00-04:00',
   );
