@@ -88,6 +88,17 @@ describe('hours that are approved and settled', () => {
     expect((await company.crew.get(`/v1/time-entries/${leads.id}/versions`)).status).toBe(404);
   });
 
+  it('tells versions in the order of the changes, not of the transactions that made them', async () => {
+    const { id } = await log(company.crew, hours(company.crew, { note: 'First' }));
+    await test.inTransaction(async (query) => {
+      await query('SELECT pg_current_xact_id()');
+      expect((await company.crew.patch(`/v1/time-entries/${id}`, { note: 'Second' }, '"1"')).status).toBe(200);
+      await query("UPDATE time_entry SET note = 'Third', version = 3 WHERE id = $1", [id]);
+    });
+    const { body } = await company.crew.get(`/v1/time-entries/${id}/versions`);
+    expect(body.items.map((item: Record<string, unknown>) => [item['version'], item['note']])).toEqual([[3, 'Third'], [2, 'Second'], [1, 'First']]);
+  });
+
   it('locks days that are over, for the owner alone', async () => {
     test.setClock('2026-03-05T04:30:00Z');
     try {

@@ -45,13 +45,14 @@ export class EntryVersions {
   /** Newest first. @throws Problem 404, for crew also for hours of somebody else */
   async of(actor: Actor, id: string): Promise<TimeEntryVersionView[]> {
     await this.entries.find(actor, id);
-    // One statement, so that no change comes between the row and its journal.
+    // One statement, so that no change comes between the row and its journal. Changes of one row follow each other by
+    // seq, even when the transaction of the later one began first.
     const [now] = await this.db.read(actor, (manager) =>
       manager.query<{ row: Stood; changes: Change[] }[]>(
         `SELECT to_jsonb(t) AS row, coalesce((
-           SELECT jsonb_agg(jsonb_build_object('before', c.before, 'occurred_at', c.occurred_at, 'actor_id', c.actor_id) ORDER BY c.xid DESC, c.seq DESC)
+           SELECT jsonb_agg(jsonb_build_object('before', c.before, 'occurred_at', c.occurred_at, 'actor_id', c.actor_id) ORDER BY c.seq DESC)
            FROM (SELECT * FROM history WHERE company_id = $1 AND entity = 'time_entry' AND entity_id = $2 AND operation = 'update'
-                 ORDER BY xid DESC, seq DESC LIMIT ${MOST_VERSIONS}) AS c), '[]') AS changes
+                 ORDER BY seq DESC LIMIT ${MOST_VERSIONS}) AS c), '[]') AS changes
          FROM time_entry AS t WHERE t.company_id = $1 AND t.id = $2`,
         [actor.companyId, id],
       ),
