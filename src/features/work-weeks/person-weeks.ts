@@ -1,5 +1,5 @@
 import { Decimal } from '../../domain/decimal.js';
-import { cutByDay, type EarnedBefore, type OvertimeThresholds, shareOut, weekLabor, type WeekLabor, type WorkPiece } from '../../domain/worktime/week/index.js';
+import { cutByDay, type EarnedBefore, type OvertimeThresholds, shareOut, weekLabor, type WeekLabor, weekPay, type WorkPiece } from '../../domain/worktime/week/index.js';
 import type { LoggedWork } from '../time-entries/index.js';
 import type { BurdenRateEntity } from './burden/burden-rate.entity.js';
 import type { Terms } from './terms.js';
@@ -39,15 +39,19 @@ function ofPerson(personId: string, weeks: ReadonlyMap<number, WorkPiece[]>, cal
     const isWanted = wanted(week, pieces);
     if (!isWanted && !terms.capped) continue;
     if (week.lastDay.slice(0, 4) !== year) [year, before] = [week.lastDay.slice(0, 4), NOTHING];
-    const [thresholds, rates] = [terms.thresholdsOf(week), terms.burdenOf(week)];
-    const labor = weekLabor(pieces, { currency: terms.currency, thresholds, burden: rates, before });
-    if (isWanted) {
-      const shares = shareOut(labor.total, pieces, labor.weights, [(piece) => piece.jobId, (piece) => piece.costCode, (piece) => piece.entryId], terms.currency);
-      found.push({ personId, week, thresholds, rates, before, pieces, labor, shares });
-    }
-    before = { straightPay: before.straightPay.plus(labor.straightPay), allPay: before.allPay.plus(labor.straightPay).plus(labor.premium) };
+    if (isWanted) found.push(worked(personId, week, pieces, terms, before));
+    if (!terms.capped) continue;
+    const { straightPay, premium } = weekPay(pieces, { currency: terms.currency, thresholds: terms.thresholdsOf(week) });
+    before = { straightPay: before.straightPay.plus(straightPay), allPay: before.allPay.plus(straightPay).plus(premium) };
   }
   return found;
+}
+
+function worked(personId: string, week: WorkWeek, pieces: readonly WorkPiece[], terms: Terms, before: EarnedBefore): PersonWeek {
+  const [thresholds, rates] = [terms.thresholdsOf(week), terms.burdenOf(week)];
+  const labor = weekLabor(pieces, { currency: terms.currency, thresholds, burden: rates, before });
+  const shares = shareOut(labor.total, pieces, labor.weights, [(piece) => piece.jobId, (piece) => piece.costCode, (piece) => piece.entryId], terms.currency);
+  return { personId, week, thresholds, rates, before, pieces, labor, shares };
 }
 
 const NOTHING: EarnedBefore = { allPay: new Decimal(0), straightPay: new Decimal(0) };

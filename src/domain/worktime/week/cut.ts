@@ -29,7 +29,7 @@ const MS_PER_MINUTE = 60_000;
  * @see 29 CFR 778.105: a workweek is a fixed recurring period
  */
 export function cutByDay(work: LoggedSpan, starts: readonly number[]): CutSpan[] {
-  const untimed = new Decimal(work.unpaidMinutes).times(MS_PER_MINUTE);
+  const untimed = work.unpaidMinutes * MS_PER_MINUTE;
   const worked = workedWithin(work, work.startedAt.getTime(), work.endedAt.getTime());
   const pieces: CutSpan[] = [];
   for (let day = dayAt(starts, work.startedAt.getTime()); day < starts.length - 1; day++) {
@@ -37,7 +37,8 @@ export function cutByDay(work: LoggedSpan, starts: readonly number[]): CutSpan[]
     if (begins >= work.endedAt.getTime()) break;
     if (ends <= work.startedAt.getTime()) continue;
     const length = workedWithin(work, begins, ends);
-    const unpaid = worked === 0 ? 0 : untimed.times(length).div(worked);
+    // Hardly any work is cut, and decimals take their time.
+    const unpaid = length === worked ? untimed : new Decimal(untimed).times(length).div(worked);
     pieces.push({ day, minutes: new Decimal(length).minus(unpaid).div(MS_PER_MINUTE) });
   }
   return pieces;

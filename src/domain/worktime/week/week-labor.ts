@@ -51,32 +51,51 @@ export interface WeekLabor {
   readonly weights: readonly Decimal[];
 }
 
+/** What is paid for a workweek. Amounts in whole minor units unless told otherwise. */
+export interface WeekPay {
+  readonly minutes: Decimal;
+  readonly overtimeMinutes: Decimal;
+  readonly straightPay: Decimal;
+  readonly premium: Decimal;
+  /** Not rounded. */
+  readonly exactStraight: Decimal;
+  /** Not rounded. */
+  readonly exactPremium: Decimal;
+}
+
+/** Pay of a person's workweek. Each component is rounded once, half up; rates are never rounded. */
+export function weekPay(pieces: readonly WorkPiece[], { currency, thresholds }: Pick<WeekTerms, 'currency' | 'thresholds'>): WeekPay {
+  const minutes = sumDecimals(pieces.map((piece) => piece.minutes));
+  const overtime = overtimeMinutes(summed(pieces, (piece) => piece.workday).map(([, sum]) => sum), thresholds);
+  // By wage first: most weeks have one, and the sum is the same.
+  const exactStraight = sumDecimals(summed(pieces, (piece) => piece.hourlyWage.toString()).map(([wage, sum]) => sum.times(wage))).div(60);
+  const exactPremium = overtimePremium(exactStraight, minutes.div(60), overtime.div(60));
+  return { minutes, overtimeMinutes: overtime, straightPay: roundMoney(exactStraight, currency), premium: roundMoney(exactPremium, currency), exactStraight, exactPremium };
+}
+
 /**
- * Pay and burden of a person's workweek. Each component of pay is rounded once, half up; rates are never rounded.
- * The premium belongs to the week and not to the hours that came last, so every minute of it carries the same part.
+ * Pay and burden of a person's workweek. The premium belongs to the week and not to the hours that came last, so every
+ * minute of it carries the same part.
  */
 export function weekLabor(pieces: readonly WorkPiece[], { currency, thresholds, burden, before }: WeekTerms): WeekLabor {
-  const minutes = sumDecimals(pieces.map((piece) => piece.minutes));
-  const overtime = overtimeMinutes(byDay(pieces), thresholds);
+  const { minutes, overtimeMinutes: overtime, straightPay, premium, exactStraight, exactPremium } = weekPay(pieces, { currency, thresholds });
   const straight = pieces.map((piece) => new Decimal(piece.minutes).times(piece.hourlyWage).div(60));
-  const exactStraight = sumDecimals(straight);
-  const [hours, overtimeHours] = [minutes.div(60), overtime.div(60)];
-  const exactPremium = overtimePremium(exactStraight, hours, overtimeHours);
-  const pay = straight.map((wage, index) => wage.plus(partOf(exactPremium, pieces[index]?.minutes ?? minutes, minutes)));
-  const [straightPay, premium] = [roundMoney(exactStraight, currency), roundMoney(exactPremium, currency)];
+  const premiumAMinute = partOf(exactPremium, new Decimal(1), minutes);
+  const pay = straight.map((wage, index) => wage.plus(premiumAMinute.times(pieces[index]?.minutes ?? 0)));
   const allPay = straightPay.plus(premium);
+  const exactPay = exactStraight.plus(exactPremium);
   const amounts = burden.length > 0 ? componentsOn(burden, straightPay, allPay, before, currency) : [flatBurden(pieces, pay, allPay, currency)];
   const weights = pieces.map((piece, index) => {
     const [wage, paid] = [straight[index] ?? minutes, pay[index] ?? minutes];
     if (burden.length === 0) return paid.times(piece.burdenPercent.plus(100)).div(100);
-    const shares = amounts.map(({ component, amount }) => (component?.base === 'straight-pay' ? partOf(amount, wage, exactStraight) : partOf(amount, paid, sumDecimals(pay))));
+    const shares = amounts.map(({ component, amount }) => (component?.base === 'straight-pay' ? partOf(amount, wage, exactStraight) : partOf(amount, paid, exactPay)));
     return paid.plus(sumDecimals(shares));
   });
   return {
     minutes,
     overtimeMinutes: overtime,
     straightPay,
-    regularRate: minutes.isZero() ? null : regularRate(exactStraight, hours),
+    regularRate: minutes.isZero() ? null : regularRate(exactStraight, minutes.div(60)),
     premium,
     burden: amounts,
     total: allPay.plus(sumDecimals(amounts.map(({ amount }) => amount))),
@@ -84,10 +103,14 @@ export function weekLabor(pieces: readonly WorkPiece[], { currency, thresholds, 
   };
 }
 
-function byDay(pieces: readonly WorkPiece[]): Decimal[] {
-  const days = new Map<string, Decimal>();
-  for (const { workday, minutes } of pieces) days.set(workday, minutes.plus(days.get(workday) ?? 0));
-  return [...days.values()];
+/** Minutes by a key of their pieces, in the order in which the keys come up. */
+function summed(pieces: readonly WorkPiece[], key: (piece: WorkPiece) => string): [string, Decimal][] {
+  const sums = new Map<string, Decimal>();
+  for (const piece of pieces) {
+    const before = sums.get(key(piece));
+    sums.set(key(piece), before === undefined ? piece.minutes : before.plus(piece.minutes));
+  }
+  return [...sums];
 }
 
 function componentsOn(burden: readonly BurdenComponent[], straightPay: Decimal, allPay: Decimal, before: EarnedBefore, currency: string): BurdenAmount[] {
