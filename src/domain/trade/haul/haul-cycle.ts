@@ -2,28 +2,9 @@ import { DomainError } from '../../errors.js';
 import type { Working } from '../../working.js';
 import { given, step } from '../working-lines.js';
 import { CARRIER_NAMES, CARRIERS, type CarrierName } from './carriers.js';
-import { excavatorLooseM3PerH, HAND_DIGGING_M3_PER_H, type Excavator, type HandDigging } from './digging.js';
+import { excavatorLooseM3PerH, HAND_DIGGING_M3_PER_H } from './digging.js';
+import type { HaulInput } from './haul-input.js';
 import { haulWarnings } from './haul-warnings.js';
-
-export interface HaulInput {
-  readonly carrier: CarrierName;
-  /** One way, m. */
-  readonly distanceM: number;
-  /** Above 0 uphill with the load, below 0 downhill. */
-  readonly slopePercent: number;
-  /** The narrowest place on the way, m; null when nothing is in the way. */
-  readonly gateM: number | null;
-  /** By hand, by machine, or null when the sediment lies ready to be loaded. */
-  readonly digging: HandDigging | Excavator | null;
-  readonly densityKgPerM3: number;
-  readonly bulkingPercent: number;
-  /** Working minutes of an hour, as a share. */
-  readonly efficiency: number;
-  /** What differs from the usual carrier of the kind. */
-  readonly holdsM3: number | null;
-  readonly payloadKg: number | null;
-  readonly speedMPerS: number | null;
-}
 
 export interface HaulCycle {
   readonly cycleH: number;

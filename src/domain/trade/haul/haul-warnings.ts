@@ -1,6 +1,6 @@
 import { convert } from '../../quantity/index.js';
 import { CARRIERS } from './carriers.js';
-import type { HaulInput } from './haul-cycle.js';
+import type { HaulInput } from './haul-input.js';
 
 /**
  * Labor-hours for 1 yd3 of wet sediment in place by hand and barrow: what is usual, and beyond what a figure is doubted.

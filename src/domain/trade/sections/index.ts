@@ -1,1 +1,2 @@
-export { sectionVolume, type Section, type SectionVolume } from './section-volume.js';
+export type { Section } from './section.js';
+export { sectionVolume, type SectionVolume } from './section-volume.js';

@@ -1,4 +1,4 @@
-import type { Section } from './section-volume.js';
+import type { Section } from './section.js';
 
 /** Methods further apart than this are said: neither of them is the right one. */
 const APART = 0.05;

@@ -3,14 +3,7 @@ import { DomainError, type Violation } from '../../errors.js';
 import type { Working } from '../../working.js';
 import { given, step } from '../working-lines.js';
 import { methodWarnings } from './method-warnings.js';
-
-/** An area at a place on an axis: a contour at its depth, or a cross section at its distance. */
-export interface Section {
-  /** m, growing from one to the next */
-  readonly atM: number;
-  /** m2, 0 or more */
-  readonly areaM2: number;
-}
+import type { Section } from './section.js';
 
 export interface SectionVolume {
   readonly endAreaM3: number;
