@@ -63,11 +63,14 @@ describe('many hours at once', () => {
     expect(await started(late)).toEqual(['under-way', '2027-05-04']);
   });
 
-  it('still answers repeated hours when the job was finished in the meantime, and refuses new ones', async () => {
-    const first = hour(0);
+  it('still answers repeated hours when the job was finished in the meantime, and holds new ones', async () => {
+    const [first, late, elsewhere] = [hour(0), hour(1), hour(2, { jobId: await makeTestJob(test, company) })];
     await log(first);
     await company.owner.post(`/v1/jobs/${jobId}/finish`);
-    expect(await log(first, hour(1))).toEqual([false, 'state-conflict']);
+    expect(await log(first, late, elsewhere)).toEqual([false, true, true]);
+    const held = await Promise.all([first, late, elsewhere].map(async ({ body }) => (await company.owner.get(`/v1/time-entries/${body.id}`)).body.heldBecause));
+    expect(held).toEqual([[], ['job-finished'], []]);
+    expect((await company.owner.get(`/v1/jobs/${jobId}`)).body.state).toBe('finished');
   });
 
   it('takes as many statements for 200 hours as for one', async () => {

@@ -108,7 +108,7 @@ describe('work weeks', () => {
     const void_ = await log(jobId, company.crew, '2027-05-03T07:00:00-04:00', '2027-05-03T17:00:00-04:00');
     await company.owner.post(`/v1/time-entries/${void_}/void`, { reason: 'Wrong day' }).expect(200);
     const held = await log(jobId, company.crew, '2027-05-04T07:00:00-04:00', '2027-05-04T17:00:00-04:00');
-    await test.sql('UPDATE time_entry SET held = true WHERE id = $1', [held]);
+    await test.sql("UPDATE time_entry SET held_because = '{day-locked}' WHERE id = $1", [held]);
     const running = await log(jobId, company.crew, '2027-05-05T07:00:00-04:00', '2027-05-05T17:00:00-04:00');
     await test.sql('UPDATE time_entry SET ended_at = NULL WHERE id = $1', [running]);
     expect([await weeks(), await labor(jobId)]).toEqual([[], '0.00']);

@@ -209,6 +209,7 @@ describe('push', () => {
     await test.app.get(ChangeJobState, { strict: false }).finish(actorOf(company), other);
     const job = await test.app.get(JobsService, { strict: false }).find(actorOf(company), other);
     const [late] = await phone.push([phone.mutation('time-entry.log', hour(other, company.crew.personId, slot++))]);
-    expect([job.state, late?.outcome, late?.problem?.code]).toEqual(['finished', 'rejected', 'state-conflict']);
+    expect([job.state, late?.outcome]).toEqual(['finished', 'applied']);
+    expect((await company.crew.get(`/v1/time-entries/${late?.entityId}`)).body.heldBecause).toEqual(['job-finished']);
   });
 });

@@ -1,7 +1,7 @@
 export { JobsModule } from './jobs.module.js';
 export { type AcceptedWork, JobsService } from './jobs.service.js';
 export { ChargeJob } from './charge-job.js';
-export { ChargeManyHours, type HeldJobs, type HoursOnJob } from './charge-many-hours.js';
+export { ChargeHours } from './charge-hours.js';
 export { ChangeJobState } from './change-job-state.js';
 export { JobCrew } from './crew/job-crew.js';
 export { JobMemberEntity } from './crew/job-member.entity.js';

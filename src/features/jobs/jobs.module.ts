@@ -2,7 +2,7 @@ import { Module } from '@nestjs/common';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { ChangeJobState } from './change-job-state.js';
 import { ChargeJob } from './charge-job.js';
-import { ChargeManyHours } from './charge-many-hours.js';
+import { ChargeHours } from './charge-hours.js';
 import { CrewController } from './crew/crew.controller.js';
 import { JobCrew } from './crew/job-crew.js';
 import { JobMemberEntity } from './crew/job-member.entity.js';
@@ -17,7 +17,7 @@ import { JobsService } from './jobs.service.js';
 @Module({
   imports: [TypeOrmModule.forFeature([JobEntity, JobPlanEntity, JobMemberEntity])],
   controllers: [JobsController, CrewController],
-  providers: [JobsRepository, JobsService, ChargeJob, ChargeManyHours, ChangeJobState, JobCrew, SetCrew, JobSync],
-  exports: [JobsService, ChargeJob, ChargeManyHours, ChangeJobState, JobCrew],
+  providers: [JobsRepository, JobsService, ChargeJob, ChargeHours, ChangeJobState, JobCrew, SetCrew, JobSync],
+  exports: [JobsService, ChargeJob, ChargeHours, ChangeJobState, JobCrew],
 })
 export class JobsModule {}

@@ -50,12 +50,12 @@ export class JobsRepository {
     return new Map(rows.map((row) => [row.id, row]));
   }
 
-  /** Sets many jobs that this transaction holds under way, each from its day. */
+  /** Lets many jobs that this transaction holds start on their day; those that were planned are under way then. */
   async begin(actor: Actor, days: ReadonlyMap<string, string>): Promise<void> {
     if (days.size === 0) return;
     await this.db.write(actor, (manager) =>
       manager.query(
-        `UPDATE job SET state = 'under-way', started_on = began.day, version = version + 1
+        `UPDATE job SET state = CASE state WHEN 'planned' THEN 'under-way' ELSE state END, started_on = began.day, version = version + 1
          FROM unnest($2::uuid[], $3::date[]) AS began (id, day) WHERE job.company_id = $1 AND job.id = began.id`,
         [actor.companyId, [...days.keys()], [...days.values()]],
       ),

@@ -4,7 +4,8 @@ import { Clock } from '../../platform/clock/clock.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import { patched } from '../../platform/http/merge-patch.js';
 import { invalidInput, staleVersion, stateConflict } from '../../platform/http/problems.js';
-import { ChargeJob } from '../jobs/index.js';
+import { ChargeHours, type JobEntity } from '../jobs/index.js';
+import { heldAfterCorrection, isClosed } from './held/held-because.js';
 import { LockedPeriod } from './lock/locked-period.js';
 import { PaidPeople } from './paid-people.js';
 import { TimeEntryCorrectionBody } from './time-entries.dto.js';
@@ -15,14 +16,14 @@ import { toTimeEntryBody } from './time-entry.mapper.js';
 import { changedBy } from './versions/changed-by.js';
 import { workedTime } from './worked-time.js';
 
-/** Mends logged hours while their job is open and their day is not locked: changes them, or voids them with a reason. */
+/** Mends logged hours while their day is not locked: changes them, or voids them with a reason. */
 @Injectable()
 export class CorrectTime {
   constructor(
     private readonly db: TenantDatabase,
     private readonly entries: TimeEntriesRepository,
     private readonly people: PaidPeople,
-    private readonly charge: ChargeJob,
+    private readonly charge: ChargeHours,
     private readonly lockedPeriod: LockedPeriod,
     private readonly clock: Clock,
   ) {}
@@ -31,7 +32,7 @@ export class CorrectTime {
    * Applies a merge patch; what was approved was something else, so the approval falls. The wage stays the one of the
    * first entry, unless the hours turn out to be somebody else's.
    * @throws Problem as logging does, 409 for a voided entry or a locked day, 412 for a stale version, 400 at /reason
-   *   when approved hours are changed without one
+   *   when approved hours, or what a finished or cancelled job counts, are changed without one
    */
   change(actor: Actor, id: string, version: number, patch: unknown): Promise<TimeEntryEntity> {
     return this.db.write(actor, async () => {
@@ -41,18 +42,21 @@ export class CorrectTime {
       if (row.voidedAt !== null) throw stateConflict('The entry is void and stays as it is. Log the hours anew.');
       const body = await patched(TimeEntryCorrectionBody, toTimeEntryBody(row), patch);
       requireMayLogFor(actor, body.personId);
-      if (row.approvedAt !== null && !body.reason) throw invalidInput([{ pointer: '/reason', detail: 'is needed: the hours are approved' }]);
       const time = workedTime(body);
       if (row.endedAt !== null && time.endedAt === null) throw invalidInput([{ pointer: '/endedAt', detail: 'must stay: hours that ended do not run again' }]);
       locked.requireOpen(row);
       locked.requireOpen({ ...time, held: row.held });
       const person = body.personId.toLowerCase() === row.personId ? {} : await this.people.find(actor, body.personId);
-      const { jobId, costCode, kind, note } = body;
-      if (jobId.toLowerCase() !== row.jobId) await this.charge.holdForHours(actor, row.jobId);
-      await this.charge.withHours(actor, { jobId, costCode, startedAt: time.startedAt });
+      const jobs = await this.charge.hold(actor, [row.jobId, body.jobId]);
+      const [from, to] = [jobs.require(row.jobId), jobs.requireTakes(body)];
+      const counted = row.endedAt !== null && !row.held;
+      if (!body.reason) requireNoReason(row, counted ? [from, to] : []);
+      const heldBecause = heldAfterCorrection(counted && from.id === to.id, locked, time, to);
+      if (heldBecause.length === 0) await this.charge.begin(actor, jobs, [{ jobId: to.id, ...time }]);
+      const { costCode, kind, note } = body;
       return this.entries.store.update(actor, id, version, {
-        jobId, costCode, kind: kind ?? 'work', note: note ?? null, ...person, ...time,
-        held: locked.holds(time), approvedAt: null, approvedBy: null, ...changedBy(actor, this.clock.now(), body.reason),
+        jobId: to.id, costCode, kind: kind ?? 'work', note: note ?? null, ...person, ...time,
+        heldBecause, approvedAt: null, approvedBy: null, ...changedBy(actor, this.clock.now(), body.reason),
       });
     });
   }
@@ -60,7 +64,7 @@ export class CorrectTime {
   /**
    * Repeated, it answers with the first reason.
    * @param version the one that must still stand; null when any may be voided
-   * @throws Problem 404, 412, or 409 when the job's hours are closed or the day is locked
+   * @throws Problem 404, 412, or 409 when the day is locked
    */
   void(actor: Actor, id: string, reason: string, version: number | null = null): Promise<TimeEntryEntity> {
     return this.db.write(actor, async () => {
@@ -69,7 +73,6 @@ export class CorrectTime {
       if (row.voidedAt !== null) return row;
       if (version !== null && row.version !== version) throw staleVersion('time entry', row.version);
       locked.requireOpen(row);
-      await this.charge.holdForHours(actor, row.jobId);
       const now = this.clock.now();
       return this.entries.store.update(actor, id, row.version, { voidedAt: now, voidReason: reason, approvedAt: null, approvedBy: null, ...changedBy(actor, now, reason) });
     });
@@ -80,4 +83,12 @@ export class CorrectTime {
     requireMaySee(actor, row);
     return row;
   }
+}
+
+/** @throws Problem 400 at /reason when somebody has relied on the hours, or on the figures of their jobs, as they are */
+function requireNoReason(row: TimeEntryEntity, jobs: readonly JobEntity[]): void {
+  const needed = (why: string): Error => invalidInput([{ pointer: '/reason', detail: `is needed: ${why}` }]);
+  if (row.approvedAt !== null) throw needed('the hours are approved');
+  const closed = jobs.find(isClosed);
+  if (closed !== undefined) throw needed(`job ${closed.number} is ${closed.state}`);
 }

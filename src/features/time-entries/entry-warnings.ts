@@ -1,13 +1,26 @@
 import { isShortRest, SHORTEST_UNPAID_REST_MINUTES } from '../../domain/worktime/index.js';
 import { MOST_CLOCK_SKEW_SECONDS } from '../../platform/clock/device-time.js';
+import type { HeldReason } from './held/held-because.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';
 import { toBreaks } from './worked-time.js';
 
-type Judged = Pick<TimeEntryEntity, 'clockSkewSeconds' | 'breaks' | 'unpaidBreakMinutes' | 'held'>;
+type Judged = Pick<TimeEntryEntity, 'clockSkewSeconds' | 'breaks' | 'unpaidBreakMinutes' | 'held' | 'heldBecause'>;
+
+const HELD: Record<HeldReason, string> = {
+  'day-locked': 'the day was locked',
+  'job-finished': 'the job was finished',
+  'job-cancelled': 'the job was cancelled',
+};
 
 /** What somebody should look at before these hours are paid. */
 export function entryWarnings(entry: Judged): string[] {
-  return [...clockWarning(entry), ...restWarnings(entry), ...(entry.held ? ['The day was locked when these hours came in. They count for nothing until the office releases them.'] : [])];
+  return [...clockWarning(entry), ...restWarnings(entry), ...heldWarning(entry)];
+}
+
+function heldWarning({ held, heldBecause }: Judged): string[] {
+  if (!held) return [];
+  const why = heldBecause.map((reason) => HELD[reason]).join(' and ');
+  return [`When these hours came in, ${why}. They count for nothing until the office releases them.`];
 }
 
 function clockWarning({ clockSkewSeconds }: Judged): string[] {

@@ -4,6 +4,8 @@ import { Clock } from '../../platform/clock/clock.js';
 import { toInstant } from '../../platform/clock/device-time.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import { stateConflict } from '../../platform/http/problems.js';
+import { ChargeHours } from '../jobs/index.js';
+import { heldBecause } from './held/held-because.js';
 import { LockedPeriod } from './lock/locked-period.js';
 import type { StopTimeBody } from './time-entries.dto.js';
 import { requireMaySee } from './time-entries.policy.js';
@@ -12,12 +14,13 @@ import type { TimeEntryEntity } from './time-entry.entity.js';
 import { changedBy } from './versions/changed-by.js';
 import { workedTime } from './worked-time.js';
 
-/** Ends running hours. They happened, so neither a finished job nor a locked day refuses them. */
+/** Ends running hours. They happened, so neither a finished job nor a locked day refuses them: both hold them. */
 @Injectable()
 export class StopTime {
   constructor(
     private readonly db: TenantDatabase,
     private readonly entries: TimeEntriesRepository,
+    private readonly charge: ChargeHours,
     private readonly lockedPeriod: LockedPeriod,
     private readonly clock: Clock,
   ) {}
@@ -41,7 +44,10 @@ export class StopTime {
         unpaidBreakMinutes: body.unpaidBreakMinutes ?? row.unpaidBreakMinutes,
         breaks: body.breaks ?? [...row.breaks],
       });
-      return this.entries.store.update(actor, id, row.version, { ...time, held: locked.holds(time), ...changedBy(actor, now, null) });
+      const jobs = await this.charge.hold(actor, [row.jobId]);
+      const held = heldBecause(locked, time, jobs.require(row.jobId));
+      if (held.length === 0) await this.charge.begin(actor, jobs, [row]);
+      return this.entries.store.update(actor, id, row.version, { ...time, heldBecause: held, ...changedBy(actor, now, null) });
     });
   }
 }

@@ -25,7 +25,7 @@ export class TimeEntriesController {
 
   @CreateRoute(TimeEntryView, {
     roles: EVERYONE, summary: 'Log hours', problems: ['time-overlap'],
-    description: 'May be repeated safely with its id, so that a phone with a poor signal never logs an hour twice. The first hour starts a planned job. Nobody is in two places at once: overlapping hours of a person are refused. Without an end the hours run until they are stopped; they count for nothing till then. Hours for a locked day are kept as `held`.',
+    description: 'May be repeated safely with its id, so that a phone with a poor signal never logs an hour twice. The first hour starts a planned job. Nobody is in two places at once: overlapping hours of a person are refused. Without an end the hours run until they are stopped; they count for nothing till then. Hours for a locked day, or for a finished or cancelled job, are kept as `held`.',
   })
   async create(@CurrentActor() actor: Actor, @Body() body: TimeEntryBody): Promise<Reply<TimeEntryView>> {
     const { row, created } = await this.logTime.execute(actor, body);
@@ -43,12 +43,12 @@ export class TimeEntriesController {
     return this.answer(actor, await this.entries.find(actor, id));
   }
 
-  @ChangeRoute(TimeEntryCorrectionBody, TimeEntryView, { roles: EVERYONE, summary: 'Correct a time entry', problems: ['time-overlap', 'period-locked'], description: 'Crew may correct their own, while the job is open and the day is not locked. What was approved needs a reason, and approval anew. The wage stays the one at entry, unless the person changes.' })
+  @ChangeRoute(TimeEntryCorrectionBody, TimeEntryView, { roles: EVERYONE, summary: 'Correct a time entry', problems: ['time-overlap', 'period-locked'], description: 'Crew may correct their own, while the day is not locked. What was approved needs a reason, and approval anew; so does what counts on a finished or cancelled job, and hours that are moved to one, where they are `held`. The wage stays the one at entry, unless the person changes.' })
   async change(@CurrentActor() actor: Actor, @IdParam() id: string, @IfMatch() version: number, @Body() patch: unknown): Promise<Reply<TimeEntryView>> {
     return this.answer(actor, await this.correct.change(actor, id, version, patch));
   }
 
-  @ActionRoute(TimeEntryView, { path: ':id/void', roles: EVERYONE, summary: 'Void a time entry', problems: ['period-locked'], description: 'It stays to be seen and counts for nothing. Crew may void their own, while the job is open and the day is not locked.' })
+  @ActionRoute(TimeEntryView, { path: ':id/void', roles: EVERYONE, summary: 'Void a time entry', problems: ['period-locked'], description: 'It stays to be seen and counts for nothing. Crew may void their own, while the day is not locked.' })
   async void(@CurrentActor() actor: Actor, @IdParam() id: string, @Body() body: ReasonBody): Promise<Reply<TimeEntryView>> {
     return this.answer(actor, await this.correct.void(actor, id, body.reason));
   }

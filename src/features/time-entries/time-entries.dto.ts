@@ -1,6 +1,7 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { BooleanField, ChoiceField, CostCodeField, IdField, InstantField, IntegerField, ListField, MoneyBody, OwnIdField, TextField } from '../../platform/http/fields/index.js';
 import { IdFilter, ListQuery } from '../../platform/http/lists.js';
+import { HELD_REASONS, type HeldReason } from './held/held-because.js';
 import { TIME_KINDS, type TimeKind } from './time-entry.entity.js';
 
 const MINUTES_A_DAY = 24 * 60;
@@ -17,6 +18,9 @@ export class TimeEntriesQuery extends ListQuery {
 
   @IdFilter('Only hours of this person; crew may only ask for their own.')
   personId?: string;
+
+  @ChoiceField({ description: 'Only hours that wait for the office to release them, or only the others.', of: ['true', 'false'], optional: true })
+  held?: 'true' | 'false';
 }
 
 @ApiSchema({ name: 'Break', description: 'A pause in work.' })
@@ -33,7 +37,7 @@ export class BreakBody {
 
 /** What hours have in common, however they come in. */
 class HoursBody {
-  @IdField({ description: 'The job: planned or under way.' })
+  @IdField({ description: 'The job. For one that is finished or cancelled the hours are kept as `held`.' })
   jobId: string;
 
   @IdField({ description: 'Who worked; crew may only log themselves.' })
@@ -96,7 +100,7 @@ export class StopTimeBody {
 
 @ApiSchema({ name: 'TimeEntryCorrection' })
 export class TimeEntryCorrectionBody extends EndedHoursBody {
-  @TextField({ description: 'Why it is corrected; needed once the hours are approved.', max: 500, optional: true, example: 'The truck was stuck until five' })
+  @TextField({ description: 'Why it is corrected; needed once the hours are approved, and for a job that is finished or cancelled.', max: 500, optional: true, example: 'The truck was stuck until five' })
   reason?: string | null;
 }
 
@@ -147,8 +151,11 @@ export class TimeEntryView {
   @ApiProperty({ type: 'string', nullable: true, description: 'Seconds by which the clock of the device was ahead of the service\'s, as a decimal string; null when it did not tell its time.', example: '-3.2' })
   clockSkewSeconds: string | null;
 
-  @ApiProperty({ type: 'boolean', description: 'Whether it came in for a locked day. Such hours count for nothing until the office releases them.' })
+  @ApiProperty({ type: 'boolean', description: 'Whether it waits for the office to release it. Such hours count for nothing until then.' })
   held: boolean;
+
+  @ApiProperty({ type: 'string', enum: [...HELD_REASONS], isArray: true, description: 'Why it is held: its day was locked, or its job was finished or cancelled, when it came in. Empty when it counts.' })
+  heldBecause: HeldReason[];
 
   @ApiProperty({ type: 'string', format: 'date-time', nullable: true, description: 'When it was approved; a correction takes the approval away.' })
   approvedAt: string | null;
@@ -165,7 +172,7 @@ export class TimeEntryView {
   @ApiProperty({ type: 'string', format: 'date-time', description: 'When it was entered.' })
   createdAt: string;
 
-  @ApiProperty({ type: [String], description: 'What somebody should look at: a clock that is off, a rest that is too short to be unpaid, a locked day.' })
+  @ApiProperty({ type: [String], description: 'What somebody should look at: a clock that is off, a rest that is too short to be unpaid, hours that are held.' })
   warnings: string[];
 
   @ApiProperty({ type: () => MoneyBody, required: false, description: 'Absent while it runs. Paid time × the person\'s wage when it was entered, and the burden on it; rounded half up. Without overtime and yearly caps, which depend on the whole week: a job\'s labor cost has them, and `GET /v1/work-weeks` shows the part that each entry carries.' })

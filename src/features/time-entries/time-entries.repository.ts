@@ -8,7 +8,7 @@ import { TimeEntryEntity } from './time-entry.entity.js';
 export type NewTimeEntry = Pick<
   TimeEntryEntity,
   | 'id' | 'jobId' | 'personId' | 'costCode' | 'startedAt' | 'endedAt' | 'kind' | 'unpaidBreakMinutes' | 'breaks' | 'unpaidSpanSeconds' | 'note' | 'recordedBy'
-  | 'hourlyWage' | 'burdenPercent' | 'held' | 'recordedAt' | 'receivedAt' | 'clockSkewSeconds'
+  | 'hourlyWage' | 'burdenPercent' | 'heldBecause' | 'recordedAt' | 'receivedAt' | 'clockSkewSeconds'
 > & { readonly createDigest: Buffer };
 
 /** All SQL of time entries. */
@@ -32,12 +32,12 @@ export class TimeEntriesRepository {
     const inserted = await this.db.write(actor, (manager) =>
       manager.query<{ id: string }[]>(
         `INSERT INTO time_entry (company_id, id, create_digest, job_id, person_id, cost_code, started_at, ended_at, kind, unpaid_break_minutes, breaks,
-           unpaid_span_seconds, note, recorded_by, hourly_wage, burden_percent, held, recorded_at, received_at, clock_skew_seconds)
+           unpaid_span_seconds, note, recorded_by, hourly_wage, burden_percent, held_because, recorded_at, received_at, clock_skew_seconds)
          SELECT $1, id, decode(digest, 'hex'), "jobId", "personId", "costCode", "startedAt", "endedAt", kind, "unpaidBreakMinutes", breaks,
-           "unpaidSpanSeconds", note, "recordedBy", "hourlyWage", "burdenPercent", held, "recordedAt", "receivedAt", "clockSkewSeconds"
+           "unpaidSpanSeconds", note, "recordedBy", "hourlyWage", "burdenPercent", "heldBecause", "recordedAt", "receivedAt", "clockSkewSeconds"
          FROM jsonb_to_recordset($2::jsonb) AS new (position integer, id uuid, digest text, "jobId" uuid, "personId" uuid, "costCode" text,
            "startedAt" timestamptz, "endedAt" timestamptz, kind text, "unpaidBreakMinutes" integer, breaks jsonb, "unpaidSpanSeconds" numeric, note text,
-           "recordedBy" uuid, "hourlyWage" numeric, "burdenPercent" numeric, held boolean, "recordedAt" timestamptz, "receivedAt" timestamptz,
+           "recordedBy" uuid, "hourlyWage" numeric, "burdenPercent" numeric, "heldBecause" text[], "recordedAt" timestamptz, "receivedAt" timestamptz,
            "clockSkewSeconds" numeric)
          WHERE "endedAt" IS NOT NULL OR NOT EXISTS (
            SELECT FROM time_entry AS other

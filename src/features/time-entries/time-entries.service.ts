@@ -21,6 +21,6 @@ export class TimeEntriesService {
   /** Newest first; for crew their own. @throws Problem 403 when crew ask for somebody else's */
   async list(actor: Actor, query: TimeEntriesQuery): Promise<Page<TimeEntryEntity>> {
     if (query.personId !== undefined) requireMayLogFor(actor, query.personId);
-    return this.entries.store.list(actor, query, { jobId: query.jobId, personId: query.personId ?? onlyPerson(actor) ?? undefined });
+    return this.entries.store.list(actor, query, { jobId: query.jobId, personId: query.personId ?? onlyPerson(actor) ?? undefined, held: query.held === undefined ? undefined : query.held === 'true' });
   }
 }

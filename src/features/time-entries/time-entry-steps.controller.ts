@@ -6,10 +6,10 @@ import { IdParam } from '../../platform/http/id-param.js';
 import { toProblem } from '../../platform/http/problem.filter.js';
 import { problemBody } from '../../platform/http/problem.js';
 import { type Reply, tagged } from '../../platform/http/reply.js';
+import { ReleaseHeld } from './held/release-held.js';
 import { TimeEntryBatchBody, TimeEntryOutcomesView, type TimeEntryOutcomeView } from './log/batch.dto.js';
 import { LogBatch } from './log/log-batch.js';
 import type { Logged } from './log/log-many-hours.js';
-import { ReleaseHeld } from './release-held.js';
 import { StopTime } from './stop-time.js';
 import { StopTimeBody, TimeEntryView } from './time-entries.dto.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';
@@ -42,12 +42,12 @@ export class TimeEntryStepsController {
     return { items: logged.map((outcome) => outcomeView(outcome, byId)) };
   }
 
-  @ActionRoute(TimeEntryView, { path: ':id/stop', roles: EVERYONE, summary: 'Stop running hours', problems: ['time-overlap'], description: 'Also when the job was finished or the day was locked in the meantime: the hours happened. May be repeated.' })
+  @ActionRoute(TimeEntryView, { path: ':id/stop', roles: EVERYONE, summary: 'Stop running hours', problems: ['time-overlap'], description: 'Also when the job was finished or cancelled or the day was locked in the meantime: the hours happened, and are kept as `held`. May be repeated.' })
   async stop(@CurrentActor() actor: Actor, @IdParam() id: string, @Body() body: StopTimeBody): Promise<Reply<TimeEntryView>> {
     return this.answer(actor, await this.stopTime.execute(actor, id, body));
   }
 
-  @ActionRoute(TimeEntryView, { path: ':id/release', roles: OFFICE, bodyless: true, summary: 'Let held hours count', description: 'Hours that came in for a locked day are held; released, they count on their day, which stays locked.' })
+  @ActionRoute(TimeEntryView, { path: ':id/release', roles: OFFICE, bodyless: true, summary: 'Let held hours count', description: 'Hours that came in for a locked day, or for a finished or cancelled job, are held; released, they count on their day and job, which stay as they are.' })
   async release(@CurrentActor() actor: Actor, @IdParam() id: string): Promise<Reply<TimeEntryView>> {
     return this.answer(actor, await this.releaseHeld.execute(actor, id));
   }

@@ -2,6 +2,7 @@ import { Column, Entity } from 'typeorm';
 import type { Decimal } from '../../domain/decimal.js';
 import { DecimalColumn } from '../../platform/database/columns.js';
 import { ResourceEntity } from '../../platform/resources/resource-entity.js';
+import type { HeldReason } from './held/held-because.js';
 
 export const TIME_KINDS = ['work', 'travel'] as const;
 export type TimeKind = (typeof TIME_KINDS)[number];
@@ -64,8 +65,12 @@ export class TimeEntryEntity extends ResourceEntity {
   @Column({ name: 'void_reason', type: 'text', nullable: true })
   voidReason: string | null;
 
-  /** Came in for a locked day: counts for nothing until the office releases it. */
-  @Column({ type: 'boolean', default: false })
+  /** Why it counts for nothing until the office releases it; empty when it counts. */
+  @Column({ name: 'held_because', type: 'text', array: true, default: () => "'{}'::text[]" })
+  heldBecause: HeldReason[];
+
+  /** Waits for the office to release it. */
+  @Column({ type: 'boolean', generatedType: 'STORED', asExpression: "held_because <> '{}' AND voided_at IS NULL", insert: false, update: false })
   held: boolean;
 
   @Column({ name: 'approved_at', type: 'timestamptz', nullable: true })

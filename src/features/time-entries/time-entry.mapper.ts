@@ -25,6 +25,7 @@ export function toTimeEntryView(row: TimeEntryEntity, currency: string | null): 
     receivedAt: row.receivedAt.toISOString(),
     clockSkewSeconds: row.clockSkewSeconds?.toFixed() ?? null,
     held: row.held,
+    heldBecause: row.heldBecause,
     approvedAt: row.approvedAt?.toISOString() ?? null,
     approvedBy: row.approvedBy,
     voidedAt: row.voidedAt?.toISOString() ?? null,

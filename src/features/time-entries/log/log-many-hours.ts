@@ -6,7 +6,8 @@ import { Problem } from '../../../platform/http/problem.js';
 import { idTaken, timeOverlap } from '../../../platform/http/problems.js';
 import { requestDigest } from '../../../platform/resources/digest.js';
 import type { Made } from '../../../platform/resources/resource-store.js';
-import { ChargeManyHours } from '../../jobs/index.js';
+import { ChargeHours } from '../../jobs/index.js';
+import { heldBecause } from '../held/held-because.js';
 import { LockedPeriod } from '../lock/locked-period.js';
 import { PaidPeople } from '../paid-people.js';
 import type { TimeEntryBody } from '../time-entries.dto.js';
@@ -37,15 +38,15 @@ export class LogManyHours {
     private readonly db: TenantDatabase,
     private readonly entries: TimeEntriesRepository,
     private readonly people: PaidPeople,
-    private readonly charge: ChargeManyHours,
+    private readonly charge: ChargeHours,
     private readonly lockedPeriod: LockedPeriod,
   ) {}
 
   /**
    * One answer for each, in their order; hours that are refused do not touch the others. Of two that contradict each
    * other, the earlier in the list wins.
-   * @returns for a refusal a Problem or DomainError: 400, 403 or 422 with the field, 409 when the job is closed, the
-   *   person is logged elsewhere at that time, or the id was used with another body
+   * @returns for a refusal a Problem or DomainError: 400, 403 or 422 with the field, 409 when the person is
+   *   logged elsewhere at that time, or the id was used with another body
    */
   execute(actor: Actor, hours: readonly HoursToLog[]): Promise<Logged[]> {
     return this.db.write(actor, async () => {
@@ -61,15 +62,15 @@ export class LogManyHours {
         if (!isPending(item)) continue;
         const row = attempt(() => {
           const person = people.require(item.body.personId);
-          jobs.requireTakes(item.body);
-          return { ...toRow(item), ...person, recordedBy: actor.personId ?? person.personId, held: locked.holds(item.time) };
+          const job = jobs.requireTakes(item.body);
+          return { ...toRow(item), ...person, recordedBy: actor.personId ?? person.personId, heldBecause: heldBecause(locked, item.time, job) };
         });
         if (row instanceof Error) outcomes[index] = row;
         else rows.push(row);
       }
       const made = new Set(await this.entries.insertMany(actor, rows));
       this.settle(outcomes, await this.entries.store.findMany(actor, rows.map(({ id }) => id)), made);
-      await this.charge.begin(actor, jobs, rows.filter(({ id }) => made.has(id)));
+      await this.charge.begin(actor, jobs, rows.filter(({ id, heldBecause: held }) => made.has(id) && held.length === 0));
       return outcomes.map((outcome) => (isPending(outcome) ? refused(outcome) : outcome));
     });
   }
@@ -92,7 +93,7 @@ function prepared(actor: Actor, { body, receipt }: HoursToLog): Pending {
   return { body, receipt, id: (body.id ?? uuidv7()).toLowerCase(), digest: requestDigest({ ...body, recordedAt: null, sentAt: null }), time: workedTime(body) };
 }
 
-function toRow({ id, digest, body, receipt, time }: Pending): Omit<NewTimeEntry, 'personId' | 'hourlyWage' | 'burdenPercent' | 'recordedBy' | 'held'> {
+function toRow({ id, digest, body, receipt, time }: Pending): Omit<NewTimeEntry, 'personId' | 'hourlyWage' | 'burdenPercent' | 'recordedBy' | 'heldBecause'> {
   const { jobId, costCode, kind, note } = body;
   return { id, createDigest: digest, jobId, costCode, kind: kind ?? 'work', note: note ?? null, ...time, ...receiptColumns(receipt) };
 }

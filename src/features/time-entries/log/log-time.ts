@@ -16,8 +16,8 @@ export class LogTime {
   ) {}
 
   /**
-   * @throws Problem 400, 403 or 422 with the field, 409 when the job is closed, the person is logged elsewhere at that
-   *   time, or the id was used with another body
+   * @throws Problem 400, 403 or 422 with the field, 409 when the person is logged elsewhere at that time, or the
+   *   id was used with another body
    */
   async execute(actor: Actor, body: TimeEntryBody, receipt = receiptOf(body, this.clock.now())): Promise<Made<TimeEntryEntity>> {
     const [logged] = await this.many.execute(actor, [{ body, receipt }]);

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../../platform/auth/actor.js';
 import { TenantDatabase } from '../../../platform/database/tenant-database.js';
+import type { HeldReason } from '../held/held-because.js';
 import { TimeEntriesService } from '../time-entries.service.js';
 import type { StoredBreak, TimeKind } from '../time-entry.entity.js';
 import type { TimeEntryVersionView } from './versions.dto.js';
@@ -24,6 +25,7 @@ interface Stood {
   readonly breaks: StoredBreak[];
   readonly note: string | null;
   readonly held: boolean;
+  readonly held_because: HeldReason[];
   readonly approved_at: string | null;
   readonly voided_at: string | null;
 }
@@ -80,6 +82,11 @@ function toView(stood: Stood, version: number, changed: { at: string; by: string
     jobId: stood.job_id, personId: stood.person_id, costCode: stood.cost_code,
     startedAt: instant(stood.started_at), endedAt: instantOrNull(stood.ended_at), kind: stood.kind,
     unpaidBreakMinutes: stood.unpaid_break_minutes, breaks: stood.breaks, note: stood.note,
-    held: stood.held, approvedAt: instantOrNull(stood.approved_at), voidedAt: instantOrNull(stood.voided_at),
+    held: stood.held, heldBecause: reasonsOf(stood), approvedAt: instantOrNull(stood.approved_at), voidedAt: instantOrNull(stood.voided_at),
   };
+}
+
+/** Older changes in the journal say only that an entry was held: at that time a locked day was the one reason. */
+function reasonsOf({ held, held_because: because }: Stood): HeldReason[] {
+  return held && because.length === 0 ? ['day-locked'] : because;
 }

@@ -1,4 +1,5 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
+import { HELD_REASONS, type HeldReason } from '../held/held-because.js';
 import { BreakBody } from '../time-entries.dto.js';
 import { TIME_KINDS, type TimeKind } from '../time-entry.entity.js';
 
@@ -45,6 +46,9 @@ export class TimeEntryVersionView {
 
   @ApiProperty({ type: 'boolean', description: 'Whether it waited for the office to release it.' })
   held: boolean;
+
+  @ApiProperty({ type: 'string', enum: [...HELD_REASONS], isArray: true, description: 'Why it waited.' })
+  heldBecause: HeldReason[];
 
   @ApiProperty({ type: 'string', format: 'date-time', nullable: true, description: 'When it was approved.' })
   approvedAt: string | null;
