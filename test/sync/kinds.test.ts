@@ -18,14 +18,15 @@ describe('kinds of the sync', () => {
     expect(named('PulledItem')).toEqual(test.app.get(SyncedKinds).all().map(({ kind }) => kind));
   });
 
-  it('pull only tables that the journal follows and whose rows have an id and a version', async () => {
-    for (const { table, belongsTo, ownOnly } of test.app.get(SyncedKinds).all()) {
+  it('pull only tables that the journal follows and whose rows have an id, a version and, if any is meant, a person', async () => {
+    for (const { table, belongsTo, own } of test.app.get(SyncedKinds).all()) {
       const jobs = belongsTo === 'company' ? 'NULL::uuid' : belongsTo.jobs;
-      const [row] = await test.sql<{ journal: boolean }>(
+      const [row] = await test.sql<{ journal: boolean; person: boolean }>(
         `SELECT EXISTS (SELECT FROM pg_trigger WHERE tgrelid = '${table}'::regclass AND tgname = 'journal') AS journal,
-                (SELECT count(*) FROM "${table}" t WHERE t.company_id = uuidv7() AND t.version > 0 AND uuidv7() IN (${jobs}) AND ${ownOnly === undefined ? 'true' : `t.${ownOnly.column} = uuidv7()`}) AS none`,
+                ${own === undefined ? 'true' : `(SELECT attnotnull FROM pg_attribute WHERE attrelid = '${table}'::regclass AND attname = '${own.column}')`} AS person,
+                (SELECT count(*) FROM "${table}" t WHERE t.company_id = uuidv7() AND t.version > 0 AND uuidv7() IN (${jobs}) AND ${own === undefined ? 'true' : `t.${own.column} = uuidv7()`}) AS none`,
       );
-      expect([table, row]).toEqual([table, { journal: true, none: '0' }]);
+      expect([table, row]).toEqual([table, { journal: true, person: true, none: '0' }]);
     }
   });
 });

@@ -88,22 +88,81 @@ describe('pull', () => {
   });
 
   it('brings a job with all its rows to who comes on it, and takes them from who leaves', async () => {
-    const phone = new TestPhone(company.crew, test);
-    const own = [];
-    for (let i = 0; i < 5; i++) own.push(await log(company.crew, others, company.crew.personId));
+    const phone = new TestPhone(company.crewLead, test);
+    const lone = await makeTestJob(test, company, { title: 'Nobody is on it' });
+    const there = [];
+    for (let i = 0; i < 5; i++) there.push(await log(company.owner, lone, company.crew.personId));
     const here = await log(company.crew, mine, company.crew.personId);
     await phone.pull(3);
     expect(phone.ids('time-entry')).toEqual([here]);
-    await crew().join(actorOf(company), others, [company.crew.personId]);
+    await crew().join(actorOf(company), lone, [company.crewLead.personId]);
     await phone.pull(3);
-    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[mine, others].sort(), [here, ...own].sort()]);
-    await crew().leave(actorOf(company), others, [company.crew.personId]);
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[mine, others, lone].sort(), [here, ...there].sort()]);
+    await crew().leave(actorOf(company), lone, [company.crewLead.personId]);
     await phone.pull(3);
-    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[mine], [here]]);
-    await crew().join(actorOf(company), others, [company.crew.personId]);
-    await crew().leave(actorOf(company), mine, [company.crew.personId]);
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[mine, others].sort(), [here]]);
+    await crew().join(actorOf(company), lone, [company.crewLead.personId]);
+    await crew().leave(actorOf(company), mine, [company.crewLead.personId]);
     await phone.pull(2);
-    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[others], own.sort()]);
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[others, lone].sort(), there.sort()]);
+  });
+
+  it.each(['crew', 'crewLead', 'estimator'] as const)('lets %s keep their own hours whatever the job, through coming on it and leaving it', async (who) => {
+    const [phone, me] = [new TestPhone(company[who], test), company[who].personId];
+    const lone = await makeTestJob(test, company, { title: 'Nobody is on it' });
+    const own = [];
+    for (let i = 0; i < 4; i++) own.push(await log(company.owner, lone, me));
+    await phone.pull(3);
+    own.push(await log(company.owner, lone, me));
+    for (const step of ['join', 'leave'] as const) {
+      await phone.pull(3);
+      expect(own.filter((id) => !phone.rows.has(`time-entry ${id}`))).toEqual([]);
+      await crew()[step](actorOf(company), lone, [me]);
+    }
+    await phone.pull(3);
+    expect((await company.owner.patch(`/v1/time-entries/${own[0]}`, { note: 'Told also off the job' })).status).toBe(200);
+    await phone.pull();
+    expect(own.filter((id) => !phone.rows.has(`time-entry ${id}`))).toEqual([]);
+    expect(phone.rows.get(`time-entry ${own[0]}`)?.value['note']).toBe('Told also off the job');
+    expect(phone.received.filter(({ change, kind }) => change === 'removal' && kind === 'time-entry')).toEqual([]);
+  });
+
+  it('takes from who leaves a job the hours of others there, and gives each row once to who comes on it', async () => {
+    const phone = new TestPhone(company.crewLead, test);
+    const own = await log(company.crewLead, mine, company.crewLead.personId);
+    const crews = await log(company.crew, mine, company.crew.personId);
+    await phone.pull();
+    expect(phone.received.filter(({ kind }) => kind === 'time-entry')).toHaveLength(2);
+    await crew().leave(actorOf(company), mine, [company.crewLead.personId]);
+    await phone.pull();
+    expect(phone.ids('time-entry')).toEqual([own]);
+    emptyHanded(phone);
+    await crew().join(actorOf(company), mine, [company.crewLead.personId]);
+    await phone.pull();
+    expect(phone.received.filter(({ kind }) => kind === 'time-entry').map(({ id }) => id)).toEqual([crews]);
+  });
+
+  it('takes hours of a job that is none of theirs away when they turn out to be somebody else\'s', async () => {
+    const phone = new TestPhone(company.crew, test);
+    const id = await log(company.owner, others, company.crew.personId);
+    await phone.pull();
+    expect(phone.ids('time-entry')).toEqual([id]);
+    expect((await company.owner.patch(`/v1/time-entries/${id}`, { personId: company.crewLead.personId })).status).toBe(200);
+    await phone.pull();
+    expect(phone.ids('time-entry')).toEqual([]);
+    expect((await company.owner.patch(`/v1/time-entries/${id}`, { personId: company.crew.personId })).status).toBe(200);
+    expect((await company.owner.patch(`/v1/time-entries/${id}`, { personId: company.crewLead.personId })).status).toBe(200);
+    await phone.pull();
+    expect([phone.ids('time-entry'), phone.received.filter(({ id: of }) => of === id).map(({ change }) => change)]).toEqual([[], ['upsert', 'removal', 'removal']]);
+  });
+
+  it('starts a phone over that knows an older scope', async () => {
+    const phone = new TestPhone(company.crew, test);
+    await phone.pull();
+    const parts = JSON.parse(Buffer.from(phone.cursor ?? '', 'base64url').toString()) as string[];
+    const older = Buffer.from(JSON.stringify(parts.with(3, 'older'))).toString('base64url');
+    const answer = await company.crew.get(`/v1/sync/pull?cursor=${older}`).expect(410);
+    expect(answer.body.detail).toContain('renewed');
   });
 
   it('keeps a site while another of the person\'s jobs is there', async () => {
@@ -129,10 +188,17 @@ describe('pull', () => {
     await company.crewLead.patch(`/v1/time-entries/${first}`, { personId: company.crewLead.personId });
     await company.crewLead.patch(`/v1/time-entries/${second}`, { jobId: others });
     await phone.pull();
-    expect(phone.ids('time-entry')).toEqual([]);
-    await company.crewLead.patch(`/v1/time-entries/${second}`, { jobId: mine });
-    await phone.pull();
     expect(phone.ids('time-entry')).toEqual([second]);
+    const leads = new TestPhone(company.crewLead, test);
+    await crew().leave(actorOf(company), others, [company.crewLead.personId]);
+    await leads.pull();
+    expect(leads.ids('time-entry')).toEqual([first]);
+    expect((await company.owner.patch(`/v1/time-entries/${second}`, { jobId: mine })).status).toBe(200);
+    await leads.pull();
+    expect(leads.ids('time-entry')).toEqual([first, second].sort());
+    expect((await company.owner.patch(`/v1/time-entries/${second}`, { jobId: others })).status).toBe(200);
+    await leads.pull();
+    expect(leads.ids('time-entry')).toEqual([first]);
   });
 
   it('takes a row away that left in two steps: another job first, another person then', async () => {
@@ -146,13 +212,14 @@ describe('pull', () => {
   });
 
   it('takes a row away that moved to another job before the person left the first', async () => {
-    const phone = new TestPhone(company.crew, test);
+    const phone = new TestPhone(company.crewLead, test);
+    const lone = await makeTestJob(test, company, { title: 'Nobody is on it' });
     const id = await log(company.crew, mine, company.crew.personId);
     await phone.pull();
-    await company.crewLead.patch(`/v1/time-entries/${id}`, { jobId: others });
-    await crew().leave(actorOf(company), mine, [company.crew.personId]);
+    expect((await company.owner.patch(`/v1/time-entries/${id}`, { jobId: lone })).status).toBe(200);
+    await crew().leave(actorOf(company), mine, [company.crewLead.personId]);
     await phone.pull();
-    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[], []]);
+    expect([phone.ids('job'), phone.ids('time-entry')]).toEqual([[others], []]);
   });
 
   it('never skips a transaction that commits after a later one', async () => {

@@ -38,6 +38,6 @@ export class ScheduleModule implements OnModuleInit {
   onModuleInit(): void {
     this.synced.add({ kind: 'visit', table: 'visit', entity: VisitEntity, belongsTo: { jobs: 't.job_id' }, view: (actor, rows) => this.visits.planned(actor, rows) });
     this.synced.add({ kind: 'blocker', table: 'blocker', entity: BlockerEntity, belongsTo: { jobs: 't.job_id' }, view: (_actor, rows) => rows.map(toBlockerView) });
-    this.synced.add({ kind: 'day-off', table: 'day_off', entity: DayOffEntity, belongsTo: 'company', ownOnly: { column: 'person_id', roles: EVERYONE }, view: (_actor, rows) => rows.map(toDaysOffView) });
+    this.synced.add({ kind: 'day-off', table: 'day_off', entity: DayOffEntity, belongsTo: 'company', own: { column: 'person_id', only: EVERYONE }, view: (_actor, rows) => rows.map(toDaysOffView) });
   }
 }

@@ -9,13 +9,21 @@ import type { SyncedKind } from '../../platform/sync/synced-kinds.js';
 
 /** @param person the parameter with the person's id, such as `$2` */
 export function keeps(actor: Actor, kind: SyncedKind, person: string): string {
-  return `(${ownRow(actor, kind, person)} AND ${onCrew(actor, kind, person, 'm.left_at IS NULL')})`;
+  return kept(actor, kind, person, 'm.left_at IS NULL');
 }
 
-/** Whether the row would be kept if the person were still on the crews that they have left since a place in the journal. */
-export function keptSince(actor: Actor, kind: SyncedKind, person: string, xid: string, seq: string): string {
-  const left = `EXISTS (SELECT FROM history h WHERE h.company_id = m.company_id AND h.entity = 'job_member' AND h.entity_id = m.id AND (h.xid, h.seq) > (${xid}::xid8, ${seq}::bigint))`;
-  return `(${ownRow(actor, kind, person)} AND ${onCrew(actor, kind, person, `(m.left_at IS NULL OR ${left})`)})`;
+/**
+ * Whether the row would be kept if the person were still on the crews that they have left since a place in the journal.
+ * @param since a row of the statement with the place, its `xid` and its `seq`
+ */
+export function keptSince(actor: Actor, kind: SyncedKind, person: string, since: string): string {
+  const left = `EXISTS (SELECT FROM history h WHERE h.company_id = m.company_id AND h.entity = 'job_member' AND h.entity_id = m.id AND (h.xid, h.seq) > (${since}.xid, ${since}.seq))`;
+  return kept(actor, kind, person, `(m.left_at IS NULL OR ${left})`);
+}
+
+/** Whether the row is the person's own, and so kept whatever its job. */
+export function isOwn({ own }: SyncedKind, person: string): string {
+  return own === undefined ? 'false' : `t.${own.column} = ${person}::uuid`;
 }
 
 /** Whether the row belongs to a job. @param job the parameter with the job's id */
@@ -23,17 +31,19 @@ export function ofJob(kind: SyncedKind, job: string): string {
   return kind.belongsTo === 'company' ? 'false' : `${job}::uuid IN (${kind.belongsTo.jobs})`;
 }
 
-/** Whether the row is one of those that the person would keep of a job whose crew they are on. */
-export function ownRow(actor: Actor, { ownOnly }: SyncedKind, person: string): string {
-  return ownOnly?.roles.includes(actor.role) === true ? `t.${ownOnly.column} = ${person}::uuid` : `${person}::uuid IS NOT NULL`;
-}
-
-function onCrew(actor: Actor, { belongsTo }: SyncedKind, person: string, when: string): string {
-  if (belongsTo === 'company' || keepsAll(actor)) return 'true';
-  return `EXISTS (SELECT FROM job_member m WHERE m.company_id = t.company_id AND m.person_id = ${person}::uuid AND ${when} AND m.job_id IN (${belongsTo.jobs}))`;
+/** Whether the person keeps no rows of the kind but their own. */
+export function keepsOnlyOwn(actor: Actor, { own }: SyncedKind): boolean {
+  return own?.only.includes(actor.role) === true;
 }
 
 /** Whether the person keeps all jobs of the company, whoever is on their crews. */
 export function keepsAll(actor: Actor): boolean {
   return OFFICE.includes(actor.role);
+}
+
+function kept(actor: Actor, kind: SyncedKind, person: string, when: string): string {
+  if (keepsOnlyOwn(actor, kind)) return isOwn(kind, person);
+  if (kind.belongsTo === 'company' || keepsAll(actor)) return `${person}::uuid IS NOT NULL`;
+  const onCrew = `EXISTS (SELECT FROM job_member m WHERE m.company_id = t.company_id AND m.person_id = ${person}::uuid AND ${when} AND m.job_id IN (${kind.belongsTo.jobs}))`;
+  return `(${isOwn(kind, person)} OR ${onCrew})`;
 }

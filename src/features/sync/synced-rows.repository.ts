@@ -4,7 +4,7 @@ import { entityRows } from '../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import type { SyncedKind, SyncedRow } from '../../platform/sync/synced-kinds.js';
 import type { Position } from './pull/cursor.js';
-import { keeps, keptSince, ofJob, ownRow } from './scope.js';
+import { isOwn, keeps, keepsAll, keptSince, ofJob } from './scope.js';
 
 /** A row as it was before a change. */
 export interface FormerRow {
@@ -25,20 +25,22 @@ export class SyncedRowsRepository {
     return this.rows(actor, kind, `AS t WHERE t.company_id = $1 AND t.id = ANY ($3) AND ${keeps(actor, kind, '$2')}`, [ids]);
   }
 
-  /** All that the person keeps, in the order of ids. */
-  all(actor: Actor, kind: SyncedKind, after: string | null, limit: number): Promise<SyncedRow[]> {
-    return this.rows(actor, kind, `AS t WHERE t.company_id = $1 AND t.id > $3 AND ${keeps(actor, kind, '$2')} ORDER BY t.id LIMIT $4`, [after ?? FIRST_ID, limit]);
+  /** What the person keeps whatever job they are on, in the order of ids: all of the company's, or their own. */
+  ofNoJob(actor: Actor, kind: SyncedKind, after: string | null, limit: number): Promise<SyncedRow[]> {
+    const kept = kind.belongsTo === 'company' || keepsAll(actor) ? keeps(actor, kind, '$2') : isOwn(kind, '$2');
+    return this.rows(actor, kind, `AS t WHERE t.company_id = $1 AND t.id > $3 AND ${kept} ORDER BY t.id LIMIT $4`, [after ?? FIRST_ID, limit]);
   }
 
-  /** All that the person keeps of one job, in the order of ids. */
+  /** What the person keeps of one job because they are on its crew, in the order of ids. */
   ofJob(actor: Actor, kind: SyncedKind, job: string, after: string | null, limit: number): Promise<SyncedRow[]> {
-    return this.rows(actor, kind, `AS t WHERE t.company_id = $1 AND t.id > $3 AND ${ofJob(kind, '$5')} AND ${keeps(actor, kind, '$2')} ORDER BY t.id LIMIT $4`, [after ?? FIRST_ID, limit, job]);
+    const tail = `AS t WHERE t.company_id = $1 AND t.id > $3 AND ${ofJob(kind, '$5')} AND ${keeps(actor, kind, '$2')} AND NOT ${isOwn(kind, '$2')} ORDER BY t.id LIMIT $4`;
+    return this.rows(actor, kind, tail, [after ?? FIRST_ID, limit, job]);
   }
 
   /** What the person kept of a job whose crew they were on, and keeps no longer; nothing of any other job. */
   lostWithJob(actor: Actor, kind: SyncedKind, job: string, after: string | null, limit: number): Promise<SyncedRow[]> {
     const wasOn = 'EXISTS (SELECT FROM job_member w WHERE w.company_id = t.company_id AND w.person_id = $2 AND w.job_id = $5::uuid)';
-    const tail = `AS t WHERE t.company_id = $1 AND t.id > $3 AND ${ofJob(kind, '$5')} AND ${wasOn} AND ${ownRow(actor, kind, '$2')} AND NOT ${keeps(actor, kind, '$2')} ORDER BY t.id LIMIT $4`;
+    const tail = `AS t WHERE t.company_id = $1 AND t.id > $3 AND ${ofJob(kind, '$5')} AND ${wasOn} AND NOT ${keeps(actor, kind, '$2')} ORDER BY t.id LIMIT $4`;
     return this.rows(actor, kind, tail, [after ?? FIRST_ID, limit, job]);
   }
 
@@ -50,7 +52,8 @@ export class SyncedRowsRepository {
         `SELECT DISTINCT t.id FROM json_to_recordset($3::json) AS former(id uuid, state jsonb)
          LEFT JOIN "${kind.table}" AS now ON now.company_id = $1 AND now.id = former.id
          CROSS JOIN LATERAL jsonb_populate_record(now, former.state) AS t
-         WHERE ${keptSince(actor, kind, '$2', '$4', '$5')}`,
+         CROSS JOIN (SELECT $4::xid8 AS xid, $5::bigint AS seq) AS place
+         WHERE ${keptSince(actor, kind, '$2', 'place')}`,
         [actor.companyId, actor.personId, JSON.stringify(former), since.xid, since.seq],
       ),
     );

@@ -16,8 +16,8 @@ export interface SyncedKind<E extends SyncedRow = SyncedRow> {
   readonly entity: new () => E;
   /** `company`: everybody keeps it. Else the jobs of the row `t` as SQL for the inside of `IN (…)`: `t.job_id`, or a `SELECT` without parentheses; those on the crew of one of them keep it. */
   readonly belongsTo: 'company' | { readonly jobs: string };
-  /** A column with a person, and the roles that keep only the rows in which it is themselves. */
-  readonly ownOnly?: { readonly column: string; readonly roles: readonly Role[] };
+  /** A column that always has a person: they keep the row whatever its job. The roles in `only` keep no rows but their own. */
+  readonly own?: { readonly column: string; readonly only: readonly Role[] };
   /** The rows as phones see them, in their order; without prices, costs and wages. One statement more at most, whatever their number. */
   view(actor: Actor, rows: readonly E[]): Promise<readonly object[]> | readonly object[];
 }

@@ -10,7 +10,7 @@ export interface Position {
 
 /** Rows that have still to be given before the journal is followed. */
 export interface Task {
-  /** `all`: at the start, what the whole company keeps, then job after job. `fill`: a job that was gained. `drop`: one that was lost. */
+  /** `all`: at the start, what is kept whatever the job, then job after job. `fill`: a job that was gained. `drop`: one that was lost. */
   readonly what: 'all' | 'fill' | 'drop';
   /** null while no job's rows are given. */
   readonly job: string | null;

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../../platform/auth/actor.js';
 import { type SyncedKind, SyncedKinds } from '../../../platform/sync/synced-kinds.js';
 import { JobCrew } from '../../jobs/index.js';
-import { keepsAll } from '../scope.js';
+import { keepsAll, keepsOnlyOwn } from '../scope.js';
 import { SyncedRowsRepository } from '../synced-rows.repository.js';
 import type { Task } from './cursor.js';
 import type { PulledItemView } from './pull.dto.js';
@@ -38,7 +38,7 @@ export class GiveRows {
       const lost = job === null ? [] : await this.rows.lostWithJob(actor, kind, job, after, limit);
       return { items: lost.map(({ id }) => removal(kind, id)), last: lost.at(-1)?.id ?? null };
     }
-    const rows = job === null ? await this.rows.all(actor, kind, after, limit) : await this.rows.ofJob(actor, kind, job, after, limit);
+    const rows = job === null ? await this.rows.ofNoJob(actor, kind, after, limit) : await this.rows.ofJob(actor, kind, job, after, limit);
     return { items: await upserts(actor, kind, rows), last: rows.at(-1)?.id ?? null };
   }
 
@@ -50,8 +50,8 @@ export class GiveRows {
   }
 }
 
-/** Whether the task gives rows of this kind: without a job those that belong to no job, with one those that do. */
-function isGiven(actor: Actor, { belongsTo }: SyncedKind, { job }: Task): boolean {
-  if (job !== null) return belongsTo !== 'company';
-  return belongsTo === 'company' || keepsAll(actor);
+/** Whether the task gives rows of this kind: without a job those that are kept whatever the job, with one the others. */
+function isGiven(actor: Actor, kind: SyncedKind, { job }: Task): boolean {
+  if (job !== null) return kind.belongsTo !== 'company' && !keepsOnlyOwn(actor, kind);
+  return kind.belongsTo === 'company' || kind.own !== undefined || keepsAll(actor);
 }

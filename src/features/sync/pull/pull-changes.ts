@@ -58,12 +58,13 @@ export class PullChanges {
     if (cursor.issuedOn < addDays(this.clock.today('UTC'), -CURSOR_DAYS)) throw cursorExpired(`The cursor is older than ${CURSOR_DAYS} days.`);
     if (cursor.person !== actor.personId) throw cursorExpired('The cursor is another person\'s.');
     if (cursor.role !== actor.role) throw cursorExpired('The role of this person has changed, and with it what the phone keeps.');
-    if (cursor.kinds !== this.kindsDigest()) throw cursorExpired('The service was renewed, and phones keep more than before.');
+    if (cursor.kinds !== this.kindsDigest()) throw cursorExpired('The service was renewed, and phones keep other things than before.');
     return cursor;
   }
 
   private kindsDigest(): string {
-    const names = this.kinds.all().map(({ kind }) => kind).join(' ');
-    return createHash('sha256').update(names).digest('base64url').slice(0, 8);
+    // With their scopes: where these become wider, what a phone never got is not in the journal after its place.
+    const scopes = JSON.stringify(this.kinds.all().map(({ kind, belongsTo, own }) => [kind, belongsTo, own]));
+    return createHash('sha256').update(scopes).digest('base64url').slice(0, 8);
   }
 }

@@ -3,7 +3,7 @@ import { SyncedKinds } from '../../../platform/sync/synced-kinds.js';
 import { TimeEntryEntity } from '../time-entry.entity.js';
 import { toTimeEntryView } from '../time-entry.mapper.js';
 
-/** Hours on phones: crew keep their own, everybody else those of the jobs whose crew they are on. */
+/** Hours on phones: everybody keeps their own, and who may log for others also those of the jobs whose crew they are on. */
 @Injectable()
 export class TimeEntrySync implements OnModuleInit {
   constructor(private readonly synced: SyncedKinds) {}
@@ -14,7 +14,7 @@ export class TimeEntrySync implements OnModuleInit {
       table: 'time_entry',
       entity: TimeEntryEntity,
       belongsTo: { jobs: 't.job_id' },
-      ownOnly: { column: 'person_id', roles: ['crew'] },
+      own: { column: 'person_id', only: ['crew'] },
       view: (_actor, rows) => rows.map((row) => toTimeEntryView(row, null)),
     });
   }
