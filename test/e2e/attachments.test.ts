@@ -54,6 +54,11 @@ describe('attachments', () => {
     expect((await sharp(await bytesOf(company.owner, made.body.id, 'thumbnail')).metadata()).width).toBe(60);
   });
 
+  it('takes a photo of a leap second', async () => {
+    const made = await attach(company.crew, { takenAt: '2016-12-31T23:59:60Z' });
+    expect([made.status, made.body.takenAt]).toEqual([201, '2016-12-31T23:59:59.000Z']);
+  });
+
   it('makes the thumbnail of a large photo small', async () => {
     const large = await sharp({ create: { width: 1600, height: 1200, channels: 3, background: '#228844' } }).png().toBuffer();
     const made = await attach(company.crew, { uploadId: await upload(company.crew, large) });

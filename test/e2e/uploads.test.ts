@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto';
-import { request as httpRequest } from 'node:http';
+import { Agent, request as httpRequest } from 'node:http';
 import sharp from 'sharp';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
@@ -106,6 +106,28 @@ describe('uploads', () => {
       expect([answer.status, answer.body.code]).toEqual([409, 'offset-conflict']);
     }
     expect((await standing(address))[1]).toBe('200');
+  });
+
+  it('answers the next request on the connection of one that it refused before its last byte', async () => {
+    const bytes = randomBytes(3_000_000);
+    const address = await begin(bytes);
+    const agent = new Agent({ keepAlive: true, maxSockets: 1 });
+    const ask = (method: string, headers: Record<string, string>, body?: Buffer) =>
+      new Promise<number | undefined>((resolve, reject) => {
+        const given = { authorization: `Bearer ${company.crew.token}`, 'tus-resumable': '1.0.0', ...headers };
+        const request = httpRequest(new URL(address, test.url), { method, agent, timeout: 5_000, headers: given }, (answer) => answer.resume().once('end', () => resolve(answer.statusCode)));
+        request.once('error', reject).once('timeout', () => request.destroy(new Error('no answer'))).end(body);
+      });
+    expect(await ask('PATCH', { 'upload-offset': '5', 'content-type': BYTES, 'content-length': String(bytes.length) }, bytes)).toBe(409);
+    expect(await ask('HEAD', {})).toBe(200);
+    agent.destroy();
+  });
+
+  it('takes no part of a query for the upload', async () => {
+    const bytes = await photo();
+    const address = await begin(bytes);
+    const answer = await send(`${address}?from=/camera`, 0, bytes);
+    expect([answer.status, answer.headers['upload-offset']]).toEqual([204, String(bytes.length)]);
   });
 
   it('keeps no bytes that do not have the checksum of their request', async () => {

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
+import { toInstant } from '../../platform/clock/device-time.js';
 import { invalidInput } from '../../platform/http/problems.js';
 import type { Made } from '../../platform/resources/resource-store.js';
 import type { AttachmentEntity } from './attachment.entity.js';
@@ -37,7 +38,7 @@ export class AttachFile {
       ...subjectColumns(body.subject),
       kind: body.kind,
       caption: body.caption ?? null,
-      takenAt: body.takenAt ? new Date(body.takenAt) : null,
+      takenAt: body.takenAt ? toInstant(body.takenAt) : null,
       attachedBy: personId,
       fileSha256, fileSize, mediaType, width, height, thumbnailSha256,
     });

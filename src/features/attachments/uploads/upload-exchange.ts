@@ -1,4 +1,3 @@
-import { Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
 import { Server } from '@tus/server';
 import type { FastifyRequest } from 'fastify';
@@ -9,6 +8,7 @@ import { BeginUpload } from './begin-upload.js';
 import { FinishUpload } from './finish-upload.js';
 import { CHECKSUM_ALGORITHMS, PieceChecksum } from './piece-checksum.js';
 import { PieceStore } from './piece-store.js';
+import { RequestBody } from './request-body.js';
 import { UploadLocks } from './upload-locks.js';
 import { LARGEST_UPLOAD } from './upload-limits.js';
 import { fromProtocol } from './upload-problems.js';
@@ -36,7 +36,9 @@ export class UploadExchange {
   async answer(actor: Actor, request: FastifyRequest): Promise<Reply<undefined>> {
     let failure: unknown = null;
     const server = this.serverFor(actor, request, (error) => (failure = error));
-    const response = await server.handleWeb(webRequest(request));
+    const body = isStreamed(request) ? new RequestBody(request.raw) : null;
+    // A failure leaves the rest of the body unread.
+    const response = await server.handleWeb(webRequest(request, body)).finally(() => body?.discardRest());
     if (response.status < 400) return new Reply(undefined, response.status, headersOf(response));
     // The library's own failures are plain objects with a status; anything else was thrown by us or by the database.
     if (failure !== null && typeof (failure as { status_code?: unknown }).status_code !== 'number') throw failure as Error;
@@ -66,11 +68,12 @@ export class UploadExchange {
   }
 }
 
-function webRequest(request: FastifyRequest): Request {
+function webRequest({ headers: given, url, method }: FastifyRequest, body: RequestBody | null): Request {
   const headers = new Headers();
-  for (const [name, value] of Object.entries(request.headers)) if (value !== undefined) headers.set(name, String(value));
-  const body = isStreamed(request) ? { body: Readable.toWeb(request.raw) as ReadableStream<Uint8Array>, duplex: 'half' as const } : {};
-  return new Request(new URL(request.url, 'http://here'), { method: request.method, headers, ...body });
+  for (const [name, value] of Object.entries(given)) if (value !== undefined) headers.set(name, String(value));
+  // Without what follows a question mark: the library takes whatever comes last for the id.
+  const [path = ''] = url.split('?');
+  return new Request(new URL(path, 'http://here'), { method, headers, ...(body === null ? {} : { body: body.stream(), duplex: 'half' as const }) });
 }
 
 /** Without the library's permissions for pages of other origins, which no route here gives. */
