@@ -4,6 +4,19 @@ import { makeTestDatabase, type TestDatabase } from '../support/test-database.js
 /** Tables that belong to no company: the service's own. */
 const OWN_TABLES = ['migration', 'service_secret'];
 
+/** Tables whose changes the journal does not follow, each with the reason. */
+const OUT_OF_JOURNAL: Record<string, string> = {
+  history: 'is the journal',
+  sync_mutation: 'is a record of its own: the service may add to it and neither change nor delete',
+  upload_piece: 'carries bytes until the upload is whole; what becomes of them, the journal tells of the upload',
+  refresh_token: 'is replaced every ten minutes; that a session began and how it ended, the journal tells of the session',
+};
+
+/** Columns whose changes it does not follow, each with the reason; the version of a row never is one that is. */
+const OUT_OF_JOURNAL_COLUMNS: Record<string, string> = {
+  'device.last_seen_at': 'is written once a minute for each phone and changes nothing that anybody keeps',
+};
+
 describe('tenant tables', () => {
   let database: TestDatabase;
   let owner: pg.Client;
@@ -60,12 +73,32 @@ describe('tenant tables', () => {
     expect(rows.map((row) => row.conname)).toEqual([]);
   });
 
-  it('have the journal trigger on insert, update and delete, except the journal itself', async () => {
+  it('have the journal trigger on insert, update and delete, except those that are named here with a reason', async () => {
     const rows = await query<{ relname: string }>(
       `SELECT c.relname FROM pg_trigger t JOIN pg_class c ON c.oid = t.tgrelid JOIN pg_proc p ON p.oid = t.tgfoid
        WHERE p.proname = 'write_history' AND NOT t.tgisinternal AND t.tgtype & 28 = 28 AND t.tgtype & 1 = 1 AND t.tgenabled = 'O' ORDER BY 1`,
     );
-    expect(rows.map((row) => row.relname)).toEqual(tables.map((table) => table.name).filter((name) => name !== 'history'));
+    expect(rows.map((row) => row.relname)).toEqual(tables.map((table) => table.name).filter((name) => !(name in OUT_OF_JOURNAL)));
+  });
+
+  it('have no column that the journal leaves out, except those that are named here with a reason', async () => {
+    const rows = await query<{ name: string }>(
+      `SELECT t.tgrelid::regclass::text || '.' || substr(argument, 2) AS name
+       FROM pg_trigger t CROSS JOIN LATERAL unnest(string_to_array(encode(t.tgargs, 'escape'), '\\000')) AS argument WHERE t.tgname = 'journal' AND argument LIKE '-%'`,
+    );
+    expect(rows.map((row) => row.name).sort()).toEqual(Object.keys(OUT_OF_JOURNAL_COLUMNS));
+  });
+
+  it('keep what was secret from the journal when a column is left out of it', async () => {
+    const [trigger] = await query<{ arguments: string }>("SELECT encode(tgargs, 'escape') AS arguments FROM pg_trigger WHERE tgname = 'journal' AND tgrelid = 'device'::regclass");
+    expect(trigger?.arguments.split('\\000').sort()).toEqual(['', '-last_seen_at', 'create_digest', 'secret_hash']);
+  });
+
+  it('let the service add to what is a record of its own, and neither change nor delete there', async () => {
+    const rows = await query<{ name: string }>(
+      "SELECT privilege_type AS name FROM information_schema.role_table_grants WHERE table_name = 'sync_mutation' AND grantee = 'rillbook_service' ORDER BY 1",
+    );
+    expect(rows.map((row) => row.name)).toEqual(['INSERT', 'SELECT']);
   });
 
   it('name every constraint and index after its table', async () => {
