@@ -39,6 +39,21 @@ export interface Outcome {
   readonly final: boolean;
 }
 
+/** What came of it the first time. */
+export function came(outcome: Outcome): Outcome['first'] {
+  return outcome.outcome === 'duplicate' ? outcome.first : outcome.outcome;
+}
+
+/** What `attachment.add` takes, but for the upload, which is known only when the bytes are there. */
+export interface AttachmentBody {
+  readonly id: string;
+  readonly subject: { readonly kind: 'job' | 'feature' | 'equipment' | 'cost'; readonly id: string };
+  readonly kind: 'photo' | 'receipt' | 'document';
+  readonly caption?: string;
+  /** RFC 3339, by the phone's clock. */
+  readonly takenAt?: string;
+}
+
 export interface PushAnswer {
   readonly receivedAt: string;
   /** The phone's clock less the service's. */

@@ -1,4 +1,5 @@
-import type { Mutation, Outcome, PulledItem } from './contract.js';
+import { came, type Mutation, type Outcome, type PulledItem } from './contract.js';
+import { type Photo, type PhotoRecord, Photos } from './photos.js';
 
 /** A copy of something that the service has. */
 export interface Row {
@@ -21,6 +22,7 @@ export type PhoneRecord =
   | { readonly event: 'looked-at'; readonly id: string }
   | { readonly event: 'pulled'; readonly items: readonly PulledItem[]; readonly cursor: string; readonly more: boolean }
   | { readonly event: 'starts-over' }
+  | PhotoRecord
   | { readonly event: 'snapshot'; readonly state: Snapshot };
 
 export interface Snapshot {
@@ -28,6 +30,7 @@ export interface Snapshot {
   readonly lastCounter: number;
   readonly waiting: readonly Mutation[];
   readonly troubles: readonly Trouble[];
+  readonly photos: readonly Photo[];
   readonly rows: readonly Row[];
   readonly cursor: string | null;
   /** The rows that came since the phone started over, by their keys; null when it did not. */
@@ -43,6 +46,7 @@ export class PhoneState {
   cursor: string | null = null;
   readonly waiting = new Map<string, Mutation>();
   readonly troubles = new Map<string, Trouble>();
+  readonly photos = new Photos();
   readonly rows = new Map<string, Row>();
   private renewed: Set<string> | null = null;
 
@@ -56,6 +60,21 @@ export class PhoneState {
         return;
       case 'looked-at':
         this.troubles.delete(record.id);
+        this.photos.drop(record.id);
+        return;
+      case 'photo-taken':
+        this.photos.take(record.photo);
+        return;
+      case 'photo-sent':
+        this.queue(this.photos.sent(record.id, record.uploadId, this.lastCounter + 1));
+        return;
+      case 'photo-again':
+        // Not a trouble: the phone has the bytes, and the service said nothing about the photo itself.
+        this.waiting.delete(record.id);
+        this.photos.again(record.id, record.newId);
+        return;
+      case 'photo-refused':
+        this.troubles.set(record.outcome.id, { mutation: this.photos.mutation(record.outcome.id, this.lastCounter), outcome: record.outcome });
         return;
       case 'pulled':
         this.take(record.items);
@@ -78,6 +97,7 @@ export class PhoneState {
       clientId, lastCounter, cursor,
       waiting: [...this.waiting.values()],
       troubles: [...this.troubles.values()],
+      photos: this.photos.all(),
       rows: [...this.rows.values()],
       renewed: this.renewed === null ? null : [...this.renewed],
     };
@@ -92,8 +112,8 @@ export class PhoneState {
     const mutation = this.waiting.get(outcome.id);
     if (mutation === undefined) return;
     this.waiting.delete(outcome.id);
-    const came = outcome.outcome === 'duplicate' ? outcome.first : outcome.outcome;
-    if (came !== 'applied') this.troubles.set(outcome.id, { mutation, outcome });
+    if (came(outcome) === 'applied') this.photos.drop(outcome.id);
+    else this.troubles.set(outcome.id, { mutation, outcome });
   }
 
   private take(items: readonly PulledItem[]): void {
@@ -122,6 +142,7 @@ export class PhoneState {
     this.cursor = state.cursor;
     for (const mutation of state.waiting) this.waiting.set(mutation.id, mutation);
     for (const trouble of state.troubles) this.troubles.set(trouble.mutation.id, trouble);
+    for (const photo of state.photos) this.photos.take(photo);
     for (const row of state.rows) this.rows.set(keyOf(row.kind, row.id), row);
     this.renewed = state.renewed === null ? null : new Set(state.renewed);
   }

@@ -9,44 +9,72 @@ export interface PushReport {
   readonly clockSkewSeconds: number | null;
 }
 
+export interface PushParts {
+  readonly store: PhoneStore;
+  readonly session: Session;
+  /** The clock on the wall. */
+  readonly now: () => Date;
+  readonly newId: () => string;
+  readonly onSettled: (outcomes: readonly Outcome[]) => void;
+}
+
 /**
- * Sends what waits, oldest first, until it is all settled or a round settles nothing. Between the answer and the note
- * of it on the disk the phone may die: then the same mutations go out again under the same ids, and the service
- * answers with what became of them the first time.
+ * Sends what waits, oldest first, round after round until a round settles nothing. Between the answer and the note of
+ * it on the disk the phone may die: then the same mutations go out again under the same ids, and the service answers
+ * with what became of them the first time.
  * @throws NoAnswer, Refused or SignedOut; whatever was not settled still waits
  */
-export async function pushAll(store: PhoneStore, session: Session, now: () => Date, onSettled: (outcomes: readonly Outcome[]) => void): Promise<PushReport> {
-  let settled = 0;
+export async function pushAll(parts: PushParts): Promise<PushReport> {
+  const report = { settled: 0, clockSkewSeconds: null };
+  for (let settled = 1; settled > 0; ) {
+    const round = await pushOnce(parts);
+    settled = round.settled;
+    report.settled += settled;
+    Object.assign(report, round.clockSkewSeconds === null ? {} : { clockSkewSeconds: round.clockSkewSeconds });
+  }
+  return report;
+}
+
+/** Each mutation once. What the service can't settle yet must not stand in the way of what comes behind it. */
+async function pushOnce({ store, session, now, newId, onSettled }: PushParts): Promise<PushReport> {
+  const { waiting } = store.state;
+  let [settled, most] = [0, MOST_IN_A_PUSH];
   let clockSkewSeconds: number | null = null;
-  let most = MOST_IN_A_PUSH;
-  while (store.state.waiting.size > 0) {
-    const batch = [...store.state.waiting.values()].slice(0, most);
+  for (let line = [...waiting.values()]; line.length > 0; ) {
+    const batch = line.slice(0, most);
+    const before = waiting.size;
     try {
       const answer = await session.send<PushAnswer>('POST', '/v1/sync/push', { clientId: store.state.clientId, sentAt: now().toISOString(), mutations: batch });
       clockSkewSeconds = answer.clockSkewSeconds;
-      const count = settle(store, batch, answer.items, onSettled);
-      settled += count;
-      if (count === 0) break;
+      settle(store, batch, answer.items, newId, onSettled);
     } catch (error) {
-      // Long notes add up; a single one that is too long is the service's to refuse by itself.
-      if (!(error instanceof Refused) || error.status !== 413 || batch.length === 1) throw error;
-      most = Math.ceil(batch.length / 2);
+      if (!(error instanceof Refused) || error.status !== 413) throw error;
+      if (batch.length > 1) {
+        most = Math.ceil(batch.length / 2);
+        continue;
+      }
+      // No service takes it, ever: shown to somebody, it does not keep the rest from arriving.
+      settle(store, batch, batch.map(({ id }) => ({ id, outcome: 'rejected', problem: error.problem, final: true })), newId, onSettled);
     }
+    settled += before - waiting.size;
+    line = line.slice(batch.length);
   }
   return { settled, clockSkewSeconds };
 }
 
-/** @returns how many do not wait any more */
-function settle(store: PhoneStore, batch: readonly Mutation[], outcomes: readonly Outcome[], onSettled: (outcomes: readonly Outcome[]) => void): number {
-  const before = store.state.waiting.size;
+function settle(store: PhoneStore, batch: readonly Mutation[], outcomes: readonly Outcome[], newId: () => string, onSettled: PushParts['onSettled']): void {
   const keep = (settled: readonly Outcome[]): void => {
     if (settled.length === 0) return;
     store.write({ event: 'settled', outcomes: settled });
     onSettled(settled);
   };
-  keep(outcomes.filter((outcome) => outcome.final));
+  for (const { id } of outcomes.filter((outcome) => isUploadGone(store, outcome))) store.write({ event: 'photo-again', id, newId: newId() });
+  keep(outcomes.filter(({ id, final }) => final && store.state.waiting.has(id)));
   // What builds on something that came to nothing waits for ever: it is shown beside it instead.
   const byId = new Map(batch.map((mutation) => [mutation.id, mutation]));
   keep(outcomes.filter((outcome) => !outcome.final && byId.get(outcome.id)?.dependsOn?.some((id) => store.state.troubles.has(id)) === true));
-  return before - store.state.waiting.size;
+}
+
+function isUploadGone({ state }: PhoneStore, { id, final, problem }: Outcome): boolean {
+  return final && state.photos.get(id) !== undefined && problem?.errors?.some(({ pointer }) => pointer === '/body/uploadId') === true;
 }

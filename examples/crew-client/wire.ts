@@ -1,10 +1,10 @@
 import type { ProblemDetails } from './contract.js';
 
 export interface WireRequest {
-  readonly method: 'GET' | 'POST' | 'PUT' | 'DELETE';
+  readonly method: 'GET' | 'HEAD' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
   readonly path: string;
   readonly headers: Readonly<Record<string, string>>;
-  readonly body?: string;
+  readonly body?: string | Uint8Array<ArrayBuffer>;
 }
 
 export interface WireAnswer {
@@ -45,14 +45,21 @@ export function networkWire(url: string, patience = 30_000): Wire {
   };
 }
 
+/** Sends a request. @throws NoAnswer or Refused */
+export async function carry(wire: Wire, request: WireRequest): Promise<WireAnswer> {
+  const answer = await wire(request).catch((error: unknown) => {
+    throw new NoAnswer(`${request.method} ${request.path}: no answer`, { cause: error });
+  });
+  if (answer.status < 400) return answer;
+  const problem = { status: answer.status, code: 'unknown', detail: '', ...(parsed(answer.text) as object | undefined) };
+  throw new Refused(answer.status, problem, seconds(answer.headers.get('retry-after')));
+}
+
 /** Sends a request and reads the answer. @throws NoAnswer or Refused */
 export async function exchange<T>(wire: Wire, method: WireRequest['method'], path: string, body?: object, token?: string): Promise<T> {
   const headers = { accept: 'application/json', ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...(token === undefined ? {} : { authorization: `Bearer ${token}` }) };
-  const answer = await wire({ method, path, headers, ...(body === undefined ? {} : { body: JSON.stringify(body) }) }).catch((error: unknown) => {
-    throw new NoAnswer(`${method} ${path}: no answer`, { cause: error });
-  });
+  const answer = await carry(wire, { method, path, headers, ...(body === undefined ? {} : { body: JSON.stringify(body) }) });
   const read = parsed(answer.text);
-  if (answer.status >= 400) throw new Refused(answer.status, { status: answer.status, code: 'unknown', detail: '', ...(read as object | undefined) }, seconds(answer.headers.get('retry-after')));
   // Half a page is well-formed nowhere: better to ask for it again than to guess what it said.
   if (read === undefined && answer.status !== 204) throw new NoAnswer(`${method} ${path}: the answer was cut off`);
   return read as T;

@@ -1,8 +1,8 @@
 import { appendFileSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Mutation, PulledItem } from '../../examples/crew-client/index.js';
-import { byPassword, CrewPhone, NoAnswer, SignedOut, type Wire } from '../../examples/crew-client/index.js';
+import type { Mutation, Outcome, PulledItem } from '../../examples/crew-client/index.js';
+import { byPassword, CrewPhone, NoAnswer, Session, SignedOut, type Wire } from '../../examples/crew-client/index.js';
 import { PretendedService, problem } from './pretended-service.js';
 
 const HOUR = { kind: 'time-entry.log', body: { costCode: 'cleanout', startedAt: '2027-05-03T07:30:00-04:00', endedAt: '2027-05-03T12:00:00-04:00' } };
@@ -26,9 +26,9 @@ describe('the crew client', () => {
   });
 
   /** The phone in this folder: a second one finds what the first one left, as after a restart. */
-  function phone(wire: Wire = service.wire, password = 'right'): CrewPhone {
+  function phone(wire: Wire = service.wire, password = 'right', onSettled: (outcomes: readonly Outcome[]) => void = () => undefined): CrewPhone {
     const made = new CrewPhone({
-      folder, wire, signIn: byPassword('crew@fernhollow.example', password), random: () => 1,
+      folder, wire, signIn: byPassword('crew@fernhollow.example', password), random: () => 1, onSettled,
       sleep: (milliseconds) => {
         slept.push(milliseconds);
         return Promise.resolve();
@@ -102,6 +102,33 @@ describe('the crew client', () => {
     expect(service.sizes).toEqual([500, 250, 250, 250, 250, 200]);
     expect(service.applied).toHaveLength(1_200);
     expect(client.waiting).toHaveLength(0);
+  });
+
+  it('gets through to what lies behind five hundred that the service can not settle yet', async () => {
+    const client = phone();
+    const blocked = client.note(...Array.from({ length: 600 }, () => ({ kind: 'gauge.read', body: {} })));
+    const [behind] = client.note(HOUR);
+    service.judge = ({ kind }) => (kind === 'gauge.read' ? { outcome: 'rejected', problem: { status: 422, code: 'unknown-kind', detail: '' }, final: false } : null);
+    await client.push();
+    expect([ids(service.applied), client.waiting.length]).toEqual([[behind?.id], blocked.length]);
+  });
+
+  it('shows the one mutation that no push can carry, and sends the others', async () => {
+    const client = phone();
+    const [huge] = client.note({ ...HOUR, body: { huge: true } });
+    const good = client.note(HOUR, HOUR);
+    const wire: Wire = (request) => (String(request.body).includes('"huge"') ? Promise.resolve(problem(413, 'body-too-large')) : service.wire(request));
+    await phone(wire).push();
+    expect(ids(service.applied)).toEqual(ids(good));
+    expect(phone().troubles.map(({ mutation, outcome }) => [mutation.id, outcome.problem?.code])).toEqual([[huge?.id, 'body-too-large']]);
+  });
+
+  it('settles everything once when it is told to send twice at the same time', async () => {
+    const settled: string[] = [];
+    const client = phone(service.wire, 'right', (outcomes) => settled.push(...outcomes.map(({ id }) => id)));
+    const noted = client.note(HOUR, HOUR);
+    await Promise.all([client.push(), client.push(), client.pull()]);
+    expect([settled, service.signIns]).toEqual([ids(noted), 1]);
   });
 
   it('shows a rejection and a conflict, and settles what came beside them', async () => {
@@ -192,6 +219,16 @@ describe('the crew client', () => {
     const [client, before] = [phone(), service.signIns];
     await client.pull();
     expect(service.signIns).toBe(before + 1);
+  });
+
+  it('uses a refresh token once when two requests find the session over at the same moment', async () => {
+    const session = new Session(path.join(folder, 'session.jsonl'), service.wire, byPassword('crew@fernhollow.example', 'right'), () => performance.now());
+    const pull = (): Promise<unknown> => session.send('GET', '/v1/sync/pull');
+    await Promise.all([pull(), pull(), pull()]);
+    service.expireAccess();
+    await Promise.all([pull(), pull(), pull()]);
+    expect([service.signIns, service.refused]).toEqual([2, 0]);
+    session.close();
   });
 
   it('keeps its work when nothing opens a session any more, and says so', async () => {

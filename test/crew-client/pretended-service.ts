@@ -11,7 +11,10 @@ export class PretendedService {
   /** Whether the next cursor that comes is too old. */
   cursorsExpired = false;
   largestPush = 500;
+  /** Sessions that were opened or renewed. */
   signIns = 0;
+  /** Refresh tokens that were no good. */
+  refused = 0;
   private readonly outcomes = new Map<string, Outcome>();
   private token = '';
   private refresh = '';
@@ -25,13 +28,24 @@ export class PretendedService {
     this.token = this.refresh = '';
   }
 
+  /** The access token is over, the refresh token is not. */
+  expireAccess(): void {
+    this.token = '';
+  }
+
   private answer({ path, headers, body }: WireRequest): WireAnswer {
-    const sent = body === undefined ? {} : (JSON.parse(body) as Record<string, unknown>);
+    const sent = body === undefined ? {} : (JSON.parse(body as string) as Record<string, unknown>);
     if (path === '/v1/sessions') return sent['password'] === 'right' ? this.session() : problem(401, 'sign-in-failed');
-    if (path === '/v1/sessions/refresh') return sent['refreshToken'] === this.refresh && this.refresh !== '' ? this.session() : problem(401, 'session-ended');
+    if (path === '/v1/sessions/refresh') return this.renewed(sent['refreshToken']);
     if (headers['authorization'] !== `Bearer ${this.token}` || this.token === '') return problem(401, 'not-signed-in');
     if (path === '/v1/sync/push') return this.push(sent['mutations'] as Mutation[]);
     return this.pull(new URL(path, 'http://phone.example').searchParams.get('cursor'));
+  }
+
+  private renewed(refreshToken: unknown): WireAnswer {
+    if (this.refresh !== '' && refreshToken === this.refresh) return this.session();
+    this.refused++;
+    return problem(401, 'session-ended');
   }
 
   private session(): WireAnswer {
