@@ -1,5 +1,7 @@
 import { v7 as uuidv7 } from 'uuid';
+import { CompaniesService } from '../../src/features/companies/index.js';
 import { JobCrew } from '../../src/features/jobs/index.js';
+import { requestContext } from '../../src/platform/context/request-context.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { actorOf, makeTestJob } from '../support/test-job.js';
@@ -49,6 +51,35 @@ describe('attachments on phones', () => {
     await tus(test, company.crew.token, 'patch', address, { 'upload-offset': '0', 'content-type': BYTES }).send(bytes).expect(204);
     const [later] = await phone.push([mutation]);
     expect(later?.outcome).toBe('applied');
+  });
+
+  it('work on a photo that the service left lying before the transaction of its mutation, not within it', async () => {
+    const phone = new TestPhone(company.crew, test);
+    const bytes = await photo();
+    const uploadId = (await beginUpload(test, company.crew.token, bytes)).split('/').at(-1) ?? '';
+    await test.sql('INSERT INTO upload_piece (company_id, upload_id, starts_at, bytes) VALUES ($1, $2, 0, $3)', [company.id, uploadId, bytes]);
+    const companies = test.app.get(CompaniesService, { strict: false });
+    const within: boolean[] = [];
+    const { current } = companies;
+    // The company is asked whether it keeps locations, just before the work.
+    companies.current = (actor) => {
+      within.push(requestContext.getStore()?.scope?.writing === true);
+      return current.call(companies, actor);
+    };
+    const [outcome] = await phone.push([phone.mutation('attachment.add', body(uploadId))]);
+    companies.current = current;
+    expect([outcome?.outcome, within]).toEqual(['applied', [false]]);
+  });
+
+  it('say why a file that can not be used is refused, for good', async () => {
+    const phone = new TestPhone(company.crew, test);
+    const bytes = Buffer.from('no picture at all');
+    const uploadId = (await beginUpload(test, company.crew.token, bytes)).split('/').at(-1) ?? '';
+    await test.sql('INSERT INTO upload_piece (company_id, upload_id, starts_at, bytes) VALUES ($1, $2, 0, $3)', [company.id, uploadId, bytes]);
+    const mutation = phone.mutation('attachment.add', body(uploadId));
+    const [refused] = await phone.push([mutation]);
+    expect([refused?.outcome, refused?.problem?.code, refused?.final]).toEqual(['rejected', 'wrong-media-type', true]);
+    expect((await phone.push([mutation]))[0]?.outcome).toBe('duplicate');
   });
 
   it('reach the crew of the job, also those of its feature, and leave the phone with the job; receipts reach none but the office', async () => {

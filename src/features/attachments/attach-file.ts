@@ -20,18 +20,28 @@ export class AttachFile {
     private readonly finishing: FinishUpload,
   ) {}
 
+  /** @throws Problem as `prepare` and `attach` */
+  async execute(actor: Actor, body: AttachmentBody): Promise<Made<AttachmentEntity>> {
+    await this.prepare(actor, body);
+    return this.attach(actor, body);
+  }
+
+  /** Works on the file, if the service stopped before it did. Not within a transaction. @throws Problem as finishing does */
+  async prepare(actor: Actor, body: AttachmentBody): Promise<void> {
+    if ((await this.attachments.store.madeBefore(actor, body)) === null) await this.finishing.execute(actor, body.uploadId);
+  }
+
   /**
    * A photo is a fact: it is taken for any job of the company, whoever is on its crew and whatever its state.
-   * @throws Problem 403 for a cost and a crew role, 422 at /subject/id, 409 for an id used with another body, and what finishing throws
+   * @throws Problem 403 for a cost and a crew role, 422 at /subject/id, 409 for an id used with another body or an upload that was not finished
    */
-  async execute(actor: Actor, body: AttachmentBody): Promise<Made<AttachmentEntity>> {
+  async attach(actor: Actor, body: AttachmentBody): Promise<Made<AttachmentEntity>> {
     // Before all else: a repeated request answers as the first time, though the upload is gone since.
     const before = await this.attachments.store.madeBefore(actor, body);
     if (before !== null) return { row: before, created: false };
     requireMayAttachTo(actor, body.subject);
     await this.subjects.requireThere(actor, body.subject);
-    // Outside the transaction that follows: working on a photo takes longer than a connection should be held.
-    const upload = await this.finishing.execute(actor, body.uploadId);
+    const upload = await this.finishing.finished(actor, body.uploadId);
     if (body.kind === 'photo' && upload.width === null) throw invalidInput([{ pointer: '/kind', detail: `must be receipt or document: the file is ${upload.mediaType}, which is no photo` }]);
     const { personId, fileSha256, fileSize, mediaType, width, height, thumbnailSha256 } = upload;
     return this.attachments.store.create(actor, body, {

@@ -26,8 +26,9 @@ export class SyncAttachments {
       kind: 'attachment.add',
       roles: EVERYONE,
       body: AttachmentBody,
+      prepare: (actor, { body }) => this.attaching.prepare(actor, body).catch(waitForUpload),
       apply: async (actor, { body }) => {
-        const { row } = await this.attaching.execute(actor, body).catch(waitForUpload);
+        const { row } = await this.attaching.attach(actor, body).catch(waitForUpload);
         return { entity: 'attachment', id: row.id, version: row.version };
       },
     });

@@ -38,6 +38,8 @@ export interface MutationKind<B extends object = object> {
   /** Checks and documents the body, as a route's does. */
   readonly body: new () => B;
   apply(actor: Actor, mutation: Mutation<B>): Promise<Effect>;
+  /** Slow work that `apply` needs done, such as that on a photo: before the transaction, which must not wait for it. */
+  prepare?(actor: Actor, mutation: Mutation<B>): Promise<void>;
   /**
    * Many at once in a fixed number of statements, with one answer each, in their order. An item that is refused must
    * leave the transaction usable for the others.

@@ -5,14 +5,28 @@ import { TenantDatabase } from '../../../platform/database/tenant-database.js';
 import { FileStore } from '../../../platform/files/file-store.js';
 import { Problem } from '../../../platform/http/problem.js';
 import { noSuchReference, stateConflict } from '../../../platform/http/problems.js';
+import { Turns } from '../../../platform/turns/turns.js';
 import { CompaniesService } from '../../companies/index.js';
 import { processImage, type ProcessedImage } from '../images/process-image.js';
 import { sniffed } from '../images/sniff.js';
 import type { UploadEntity } from './upload.entity.js';
+import type { MediaType } from './upload-limits.js';
 import { UploadsRepository } from './uploads.repository.js';
 
 /** An upload whose bytes are stored. */
 export type FinishedUpload = UploadEntity & { readonly fileSha256: Buffer; readonly fileSize: number; readonly mediaType: string };
+
+interface Worked {
+  readonly mediaType: MediaType;
+  readonly bytes: Buffer;
+  readonly image: ProcessedImage | null;
+}
+
+/**
+ * One file after the other: one of the largest takes up to half a gigabyte while it is worked on, and photos are sent
+ * more slowly than that.
+ */
+const turns = new Turns(1);
 
 /** Looks at a file that is there whole, and stores it under the SHA-256 of what it keeps of it. */
 @Injectable()
@@ -25,37 +39,51 @@ export class FinishUpload {
   ) {}
 
   /**
-   * May be repeated: the service may have stopped between the last piece and this. What is refused is taken away at
-   * once, since more of the same bytes would not make it better.
-   * @throws Problem 422 at /uploadId when there is no such upload, 409 when it is not there whole, 460 for other bytes than were
-   *   meant, 415 for a type that is not taken, 422 for a file that can't be used
+   * Not for within a transaction: the work on a photo takes longer than a connection should be held. May be repeated:
+   * the service may have stopped between the last piece and this. What is refused is taken away at once, since more of
+   * the same bytes would not make it better.
+   * @throws Problem as `finished`, 460 for other bytes than were meant, 415 for a type that is not taken, 422 for a file that
+   *   can't be used
    */
   async execute(actor: Actor, id: string): Promise<FinishedUpload> {
+    const there = await this.uploads.find(actor, id);
+    if (there !== null && isFinished(there)) return there;
+    return turns.take(async () => {
+      const upload = await this.uploads.find(actor, id);
+      if (upload === null || isFinished(upload) || (await this.uploads.received(actor, upload)) < upload.size) return this.finished(actor, id);
+      const bytes = await this.uploads.bytesOf(actor, upload);
+      // Another instance may have finished it in the meantime, and its pieces are gone.
+      if (bytes.length < upload.size) return this.finished(actor, id);
+      try {
+        return await this.store(actor, upload, await this.worked(actor, upload, bytes));
+      } catch (error) {
+        if (error instanceof Problem && error.status < 500) await this.uploads.remove(actor, id);
+        throw error;
+      }
+    });
+  }
+
+  /** @throws Problem 422 at /uploadId when there is no such upload, 409 when it is not there whole */
+  async finished(actor: Actor, id: string): Promise<FinishedUpload> {
     const upload = await this.uploads.find(actor, id);
     if (upload === null) throw noSuchReference('/uploadId', 'upload of yours');
     if (isFinished(upload)) return upload;
-    const bytes = await this.uploads.bytesOf(actor, id);
-    if (bytes.length < upload.size) {
-      // Another request may have finished it between the two questions, and its pieces are gone.
-      const now = await this.uploads.find(actor, id);
-      if (now !== null && isFinished(now)) return now;
-      throw stateConflict(`${bytes.length} of ${upload.size} bytes of the upload are here. Send the rest first.`, [{ pointer: '/uploadId', detail: 'must be an upload that is there whole' }]);
-    }
-    try {
-      return await this.store(actor, upload, bytes);
-    } catch (error) {
-      if (error instanceof Problem && error.status < 500) await this.uploads.remove(actor, id);
-      throw error;
-    }
+    const received = await this.uploads.received(actor, upload);
+    throw stateConflict(`${received} of ${upload.size} bytes of the upload are here. Send the rest first.`, [{ pointer: '/uploadId', detail: 'must be an upload that is there whole' }]);
   }
 
-  private async store(actor: Actor, upload: UploadEntity, bytes: Buffer): Promise<FinishedUpload> {
+  /** What is kept of the file. */
+  private async worked(actor: Actor, upload: UploadEntity, bytes: Buffer): Promise<Worked> {
     if (!createHash('sha256').update(bytes).digest().equals(upload.sha256)) throw new Problem('checksum-mismatch', 'The file that arrived does not have the sha256 of its Upload-Metadata. Send it again, as a new upload.');
     const mediaType = await sniffed(bytes);
-    const image = mediaType === 'application/pdf' ? null : await processImage(bytes, mediaType, (await this.companies.current(actor)).keepPhotoLocation);
+    if (mediaType === 'application/pdf') return { mediaType, bytes, image: null };
+    const image = await processImage(bytes, mediaType, (await this.companies.current(actor)).keepPhotoLocation);
+    return { mediaType, bytes: image.bytes, image };
+  }
+
+  private store(actor: Actor, upload: UploadEntity, { mediaType, bytes, image }: Worked): Promise<FinishedUpload> {
     return this.db.write(actor, async () => {
-      const kept = image?.bytes ?? bytes;
-      const file = { fileSha256: await this.files.put(actor, kept, mediaType), fileSize: kept.length, mediaType, ...(await this.imageOf(actor, image)) };
+      const file = { fileSha256: await this.files.put(actor, bytes, mediaType), fileSize: bytes.length, mediaType, ...(await this.imageOf(actor, image)) };
       await this.uploads.finish(actor, upload.id, file);
       return { ...upload, ...file };
     });

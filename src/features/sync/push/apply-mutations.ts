@@ -84,12 +84,14 @@ export class ApplyMutations {
 
   private async applyOne(actor: Actor, batch: PushedBatch, mutation: ReadMutation, refusals: KeptMutation[]): Promise<void> {
     let attempts = 0;
+    const sent = { body: mutation.body, context: batch.contextOf(mutation) };
     try {
+      await mutation.kind.prepare?.(actor, sent);
       const result = await this.db.write(actor, async (): Promise<Effect | OutcomeView> => {
         // Only a second attempt can have lost against another push of the same mutation.
         const before = attempts++ === 0 ? undefined : (await this.mutations.find(actor, [mutation.id])).get(mutation.id);
         if (before !== undefined) return again(mutation.id, mutation.digest, before);
-        const effect = await mutation.kind.apply(actor, { body: mutation.body, context: batch.contextOf(mutation) });
+        const effect = await mutation.kind.apply(actor, sent);
         await this.mutations.add(actor, [batch.appliedRow(pusher(actor), mutation, effect)]);
         return effect;
       });
