@@ -183,7 +183,7 @@ describe('push', () => {
     const change = (baseRevision: number) => phone.mutation('time-entry.annotate', { id: body['id'], note: 'From the pond' }, { baseRevision });
     const stale = change(1);
     const [conflict] = await phone.push([stale]);
-    expect(conflict).toMatchObject({ outcome: 'conflict', entity: 'time-entry', entityId: body['id'], revision: 2, current: { note: 'From the office' }, problem: { code: 'stale-version' }, final: true });
+    expect(conflict).toMatchObject({ outcome: 'conflict', entity: 'time-entry', entityId: body['id'], revision: 2, current: { note: 'From the office' }, problem: { code: 'stale-version', detail: expect.stringContaining('baseRevision') }, final: true });
     expect((await phone.push([stale]))[0]).toMatchObject({ outcome: 'duplicate', first: 'conflict', revision: 2, current: { note: 'From the office' } });
     expect((await phone.push([change(2)]))[0]).toMatchObject({ outcome: 'applied', revision: 3 });
   });

@@ -6,10 +6,11 @@ import { Problem } from '../../../platform/http/problem.js';
 import { toProblem } from '../../../platform/http/problem.filter.js';
 import type { Effect } from '../../../platform/sync/mutation-kinds.js';
 import { missingDependency } from './dependencies.js';
+import { inWordsOfPush } from './in-words-of-push.js';
 import { again, applied, isFinal, refused } from './outcome.js';
 import type { PushedBatch } from './pushed-batch.js';
 import type { OutcomeView } from './push.dto.js';
-import { belowBody, type ReadMutation, type RefusedMutation } from './read-mutation.js';
+import type { ReadMutation, RefusedMutation } from './read-mutation.js';
 import { subjectOf } from './subject.js';
 import type { SyncMutationEntity } from './sync-mutation.entity.js';
 import { type KeptMutation, SyncMutationsRepository } from './sync-mutations.repository.js';
@@ -113,7 +114,7 @@ export class ApplyMutations {
     // The database is away: what follows would fail alike, and nothing may be answered that was not committed.
     if (problem.code === 'unavailable') throw error;
     if (problem.code === 'unexpected') logger.error({ err: error, kind: mutation.kind.kind }, 'a mutation failed');
-    this.refuse(actor, batch, mutation, belowBody(problem), refusals);
+    this.refuse(actor, batch, mutation, inWordsOfPush(problem), refusals);
   }
 
   private refuse(actor: Actor, batch: PushedBatch, { id, envelope, digest }: ReadMutation | RefusedMutation, problem: Problem, refusals: KeptMutation[]): void {

@@ -9,9 +9,10 @@ export function missingDependency(mutation: ReadMutation, batch: PushedBatch, st
   for (const [index, id] of mutation.dependsOn.entries()) {
     const pointer = `/dependsOn/${index}`;
     const here = batch.known(id);
+    if (id === mutation.id) return invalidInput([{ pointer, detail: 'is this mutation itself; leave it out, and push it anew with a new id' }]);
     const outcome = here === undefined ? stored.get(id)?.outcome : here.outcome === 'duplicate' ? here.first : here.outcome;
     if (outcome === 'applied') continue;
-    if (here === undefined && batch.has(id)) return invalidInput([{ pointer, detail: 'depends on this mutation in turn; one of the two must go first' }]);
+    if (here === undefined && batch.has(id)) return invalidInput([{ pointer, detail: 'depends on this mutation in turn; decide which goes first, and push both anew with new ids' }]);
     if (outcome === undefined || here?.final === false) {
       return new Problem('dependency-missing', `The mutation ${id}, which this one depends on, was not applied yet. Send both again.`, [{ pointer, detail: 'was not applied yet' }]);
     }

@@ -6,7 +6,7 @@ export const MOST_MUTATIONS = 500;
 const MOST_DEPENDENCIES = 20;
 /** For the contract, which is made without starting the slices that bring the kinds; a test holds both together. */
 const PUSHED_KINDS = [
-  'attachment.add', 'change-request.add', 'depth.record', 'installation.record', 'load.record', 'material-use.record', 'punch-item.add', 'punch-item.change',
+  'attachment.add', 'attachment.void', 'change-request.add', 'depth.record', 'installation.record', 'load.record', 'material-use.record', 'punch-item.add', 'punch-item.change',
   'sign-off.record', 'time-entry.correct', 'time-entry.log', 'time-entry.start', 'time-entry.stop', 'time-entry.void', 'water-reading.record',
 ];
 const LARGEST_COUNTER = 2_147_483_647;
@@ -89,7 +89,7 @@ export class OutcomeView {
   @ApiProperty({ type: () => ProblemView, required: false, description: 'Why not. Places in it are those of the mutation: `/body/startedAt`.' })
   problem?: ProblemView;
 
-  @ApiProperty({ type: 'boolean', description: 'Whether the outcome is final. One that is not (what it depends on is missing, the kind is not known yet, a failure on our side) may be sent again as it is.' })
+  @ApiProperty({ type: 'boolean', description: 'Whether the outcome is final. One that is not (what it depends on is missing, the kind is not known yet, a failure on our side) may be sent again as it is. After a final one nothing comes of sending it again; what was mended goes into a new mutation with a new id.' })
   final: boolean;
 }
 

@@ -1,9 +1,10 @@
 import type { Actor } from '../../../platform/auth/actor.js';
-import { Problem, type Violation } from '../../../platform/http/problem.js';
+import { Problem } from '../../../platform/http/problem.js';
 import { toProblem } from '../../../platform/http/problem.filter.js';
 import { validateAs } from '../../../platform/http/validation.js';
 import { requestDigest } from '../../../platform/resources/digest.js';
 import type { MutationKind, MutationKinds } from '../../../platform/sync/mutation-kinds.js';
+import { inWordsOfPush } from './in-words-of-push.js';
 import { MutationBody } from './push.dto.js';
 
 /** A mutation that can be applied. */
@@ -47,12 +48,6 @@ export async function readMutation(actor: Actor, kinds: MutationKinds, raw: { re
     const dependsOn = (envelope.dependsOn ?? []).map((other) => other.toLowerCase());
     return { id, envelope, digest, dependsOn, kind, body: await validateAs(kind.body, body) };
   } catch (error) {
-    return refused(belowBody(toProblem(error)));
+    return refused(inWordsOfPush(toProblem(error)));
   }
-}
-
-/** The problem of a route, with its places as they are in the mutation. */
-export function belowBody(problem: Problem): Problem {
-  const errors = problem.errors.map(({ pointer, detail }): Violation => ({ pointer: `/body${pointer}`, detail }));
-  return new Problem(problem.code, problem.detail, errors, problem.headers);
 }

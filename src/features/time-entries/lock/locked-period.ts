@@ -17,7 +17,7 @@ export class Locked {
    */
   requireOpen(entry: { readonly startedAt: Date; readonly held?: boolean }): void {
     if (entry.held === true || !this.holds(entry)) return;
-    throw new Problem('period-locked', 'The day is locked, and its hours stay as they are. The owner can move the lock back.', [{ pointer: '/startedAt', detail: 'lies in a locked day' }]);
+    throw new Problem('period-locked', 'The day is locked, and its hours stay as they are. Ask the owner to open the day, then do it anew. Hours that are missing can be logged all the same, and count once the office releases them.', [{ pointer: '/startedAt', detail: 'lies in a locked day' }]);
   }
 }
 
