@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { v7 as uuidv7 } from 'uuid';
 import sharp from 'sharp';
 import { startTestApp, type TestApp } from '../support/test-app.js';
@@ -33,10 +34,11 @@ describe('attachments', () => {
   const attach = async (client: Client, changes: object = {}) => client.post('/v1/attachments', await body(client, changes));
   const problem = (answer: { status: number; body: { code: string; errors: { pointer: string }[] } }) => [answer.status, answer.body.code, answer.body.errors[0]?.pointer];
   const listed = async (client: Client, query: string) => (await client.get(`/v1/attachments?${query}`)).body.items.map((item: { id: string }) => item.id) as string[];
-  const bytesOf = async (client: Client, id: string, what = 'content') => (await client.get(`/v1/attachments/${id}/${what}`).buffer(true).parse((response, done) => {
+  const download = (client: Client, path: string, headers: Record<string, string> = {}) => client.get(path).set(headers).buffer(true).parse((response, done) => {
     const chunks: Buffer[] = [];
     response.on('data', (chunk: Buffer) => chunks.push(chunk)).on('end', () => done(null, Buffer.concat(chunks)));
-  })).body as Buffer;
+  });
+  const bytesOf = async (client: Client, id: string, what = 'content') => (await download(client, `/v1/attachments/${id}/${what}`)).body as Buffer;
 
   it('attaches a photo upright and without its location, and gives it and its thumbnail with an ETag', async () => {
     const made = await attach(company.crew, { caption: 'North edge', takenAt: '2026-05-11T08:30:00-04:00' });
@@ -74,6 +76,27 @@ describe('attachments', () => {
     const made = await attach(other.crew, { uploadId: await upload(other.crew, bytes), subject: { kind: 'job', id: await makeTestJob(test, other) } });
     expect([made.body.sha256, made.body.width, made.body.height]).toEqual([sha256(bytes), 60, 80]);
     expect((await bytesOf(other.crew, made.body.id)).equals(bytes)).toBe(true);
+  });
+
+  it('goes on with a file where the connection was lost, and only with the same file', async () => {
+    const large = Buffer.concat([PDF, randomBytes(1_500_000)]);
+    const made = await attach(company.crew, { kind: 'document', uploadId: await upload(company.crew, large) });
+    const path = `/v1/attachments/${made.body.id}/content`;
+    const etag = `"${made.body.sha256}"`;
+    const part = async (headers: Record<string, string>) => {
+      const answer = await download(company.crewLead, path, headers);
+      return [answer.status, answer.headers['content-range'], answer.headers['content-length'], (answer.body as Buffer).equals(large.subarray(700_000))];
+    };
+    const rest = String(large.length - 700_000);
+    expect(await part({ range: 'bytes=700000-' })).toEqual([206, `bytes 700000-${large.length - 1}/${large.length}`, rest, true]);
+    expect(await part({ range: 'bytes=700000-', 'if-range': etag })).toEqual([206, `bytes 700000-${large.length - 1}/${large.length}`, rest, true]);
+    for (const other of ['"another"', `W/${etag}`, 'Wed, 11 May 2026 08:00:00 GMT']) expect(await part({ range: 'bytes=700000-', 'if-range': other })).toEqual([200, undefined, String(large.length), false]);
+    const beyond = await company.crew.get(path).set('range', `bytes=${large.length}-`);
+    expect([beyond.status, beyond.body.code, beyond.headers['content-range']]).toEqual([416, 'range-not-satisfiable', `bytes */${large.length}`]);
+    expect((await bytesOf(company.crew, made.body.id)).equals(large)).toBe(true);
+    for (const known of ['*', `W/${etag}`, `"another", ${etag}`]) expect((await company.crew.get(path).set({ 'if-none-match': known, range: 'bytes=0-1' })).status).toBe(304);
+    const head = await test.http().head(path).set({ authorization: `Bearer ${company.crew.token}`, range: 'bytes=0-1' });
+    expect([head.status, head.headers]).toEqual([200, expect.objectContaining({ etag, 'accept-ranges': 'bytes', 'content-length': String(large.length), 'content-type': 'application/pdf' })]);
   });
 
   it('answers a repeated request with the first result, though the upload is gone since, and another body with 409', async () => {

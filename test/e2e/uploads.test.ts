@@ -1,8 +1,14 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { Agent, request as httpRequest } from 'node:http';
 import sharp from 'sharp';
+import { v7 as uuidv7 } from 'uuid';
+import { UploadEntity } from '../../src/features/attachments/uploads/upload.entity.js';
+import { MOST_WAITING_BYTES } from '../../src/features/attachments/uploads/upload-limits.js';
+import { TenantDatabase } from '../../src/platform/database/tenant-database.js';
+import { FileStore } from '../../src/platform/files/file-store.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
+import { actorOf, makeTestJob } from '../support/test-job.js';
 import { beginUpload, BYTES, makePhoto, metadataOf, PDF, sha256, tus } from '../support/test-uploads.js';
 
 describe('uploads', () => {
@@ -221,6 +227,37 @@ describe('uploads', () => {
     expect(again).not.toContain(finished);
     expect(await test.sql('SELECT FROM upload WHERE id = ANY ($1)', [[finished, open.split('/').at(-1)]])).toEqual([]);
     expect(await test.sql("SELECT FROM stored_file WHERE media_type = 'image/jpeg'")).toEqual([]);
+  });
+
+  it('holds a file that is here already until what refers to it is written, against whoever takes it away', async () => {
+    const bytes = await photo();
+    const uploadId = await company.crew.upload(bytes);
+    const [file] = await test.sql<{ file_sha256: Buffer }>('SELECT file_sha256 FROM upload WHERE id = $1', [uploadId]);
+    const [content] = await test.sql<{ bytes: Buffer }>('SELECT bytes FROM stored_file WHERE sha256 = $1', [file?.file_sha256]);
+    const actor = actorOf(company);
+    let removed: Promise<unknown> = Promise.resolve();
+    await test.app.get(TenantDatabase).write(actor, async (manager) => {
+      const sha256 = await test.app.get(FileStore).put(actor, content?.bytes ?? Buffer.alloc(0), 'image/jpeg');
+      removed = Promise.resolve(tus(test, company.crew.token, 'delete', `/v1/uploads/${uploadId}`));
+      const gone = await Promise.race([removed.then(() => 'gone'), new Promise((resolve) => setTimeout(resolve, 300, 'held'))]);
+      expect(gone).toBe('held');
+      const upload = { companyId: company.id, id: uuidv7(), personId: company.crew.personId, size: bytes.length, sha256: randomBytes(32), metadata: {}, fileSha256: sha256, fileSize: 1, mediaType: 'image/jpeg' };
+      await manager.insert(UploadEntity, upload);
+    });
+    await removed;
+    expect(await test.sql('SELECT FROM stored_file WHERE sha256 = $1', [file?.file_sha256])).toHaveLength(1);
+  });
+
+  it('keeps no more than so many bytes of one person that are attached to nothing', async () => {
+    const other = await makeTestCompany(test);
+    const [bytes, more] = [await photo(), await photo()];
+    const uploadId = await other.crew.upload(bytes);
+    await test.sql('UPDATE upload SET size = $2 WHERE id = $1', [uploadId, MOST_WAITING_BYTES - 1]);
+    const refused = await tus(test, other.crew.token, 'post', '/v1/uploads', { 'upload-length': String(more.length), 'upload-metadata': metadataOf({ sha256: sha256(more) }) });
+    expect([refused.status, refused.body.code]).toEqual([409, 'state-conflict']);
+    expect(await beginUpload(test, other.crewLead.token, more)).toMatch(/^\/v1\/uploads/);
+    await other.crew.post('/v1/attachments', { uploadId, subject: { kind: 'job', id: await makeTestJob(test, other) }, kind: 'photo' }).expect(201);
+    expect(await beginUpload(test, other.crew.token, more)).toMatch(/^\/v1\/uploads/);
   });
 
   it('takes no stream anywhere else', async () => {

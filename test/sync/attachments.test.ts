@@ -60,15 +60,29 @@ describe('attachments on phones', () => {
     await test.sql('INSERT INTO upload_piece (company_id, upload_id, starts_at, bytes) VALUES ($1, $2, 0, $3)', [company.id, uploadId, bytes]);
     const companies = test.app.get(CompaniesService, { strict: false });
     const within: boolean[] = [];
-    const { current } = companies;
+    const current = companies.current.bind(companies);
     // The company is asked whether it keeps locations, just before the work.
     companies.current = (actor) => {
       within.push(requestContext.getStore()?.scope?.writing === true);
-      return current.call(companies, actor);
+      return current(actor);
     };
     const [outcome] = await phone.push([phone.mutation('attachment.add', body(uploadId))]);
     companies.current = current;
     expect([outcome?.outcome, within]).toEqual(['applied', [false]]);
+  });
+
+  it('are voided from a phone, once, by whoever may', async () => {
+    const [mine, lead] = [new TestPhone(company.crew, test), new TestPhone(company.crewLead, test)];
+    const add = lead.mutation('attachment.add', body(await company.crewLead.upload(await photo())));
+    const [added] = await lead.push([add]);
+    const id = added?.entityId ?? '';
+    const [notMine] = await mine.push([mine.mutation('attachment.void', { id, reason: 'Blurred' })]);
+    expect([notMine?.outcome, notMine?.problem?.code]).toEqual(['rejected', 'not-allowed']);
+    const [voided] = await lead.push([lead.mutation('attachment.void', { id, reason: 'Shows the neighbours' })]);
+    const [again] = await lead.push([lead.mutation('attachment.void', { id, reason: 'Another' })]);
+    expect([voided?.outcome, voided?.revision, again?.outcome, again?.revision]).toEqual(['applied', 2, 'applied', 2]);
+    await mine.pull();
+    expect(mine.rows.get(`attachment ${id}`)?.value).toMatchObject({ voidReason: 'Shows the neighbours' });
   });
 
   it('say why a file that can not be used is refused, for good', async () => {

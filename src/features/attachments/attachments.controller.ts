@@ -45,12 +45,12 @@ export class AttachmentsController {
 
   @ContentRoute({ path: ':id/content', roles: EVERYONE, types: MEDIA_TYPES, summary: 'The photo or document itself' })
   async content(@CurrentActor() actor: Actor, @IdParam() id: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
-    await sendContent(request, reply, await this.attachments.content(actor, id), id);
+    sendContent(request, reply, await this.attachments.content(actor, id), id);
   }
 
   @ContentRoute({ path: ':id/thumbnail', roles: EVERYONE, types: ['image/jpeg'], summary: 'A small picture of it', description: 'At most 320 pixels in each direction. What is no image has none.' })
   async thumbnail(@CurrentActor() actor: Actor, @IdParam() id: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
-    await sendContent(request, reply, await this.attachments.thumbnail(actor, id), `${id}-small`);
+    sendContent(request, reply, await this.attachments.thumbnail(actor, id), `${id}-small`);
   }
 
   @ActionRoute(AttachmentView, { path: ':id/void', roles: EVERYONE, summary: 'Void an attachment', description: 'Crew their own, the others any. It stays, but only owner and estimator get its content.' })

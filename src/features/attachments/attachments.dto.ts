@@ -1,6 +1,7 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { ChoiceField, IdField, InstantField, NestedField, OwnIdField, TextField } from '../../platform/http/fields/index.js';
 import { IdFilter, ListQuery } from '../../platform/http/lists.js';
+import { ReasonBody } from '../jobs/index.js';
 import { ATTACHMENT_KINDS, type AttachmentKind } from './attachment.entity.js';
 import { MEDIA_TYPES } from './uploads/upload-limits.js';
 
@@ -49,6 +50,12 @@ export class AttachmentBody {
 
   @InstantField({ description: 'When it was taken, by the phone that took it.', optional: true })
   takenAt?: string | null;
+}
+
+@ApiSchema({ name: 'AttachmentVoid', description: 'What a phone pushes to void an attachment.' })
+export class AttachmentVoid extends ReasonBody {
+  @IdField({ description: 'The attachment.' })
+  id: string;
 }
 
 @ApiSchema({ name: 'Attachment', description: 'A photo, receipt or document.' })

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
-import { FileStore } from '../../platform/files/file-store.js';
+import { FileStore, type StoredBytes } from '../../platform/files/file-store.js';
 import type { Page } from '../../platform/http/lists.js';
 import { noSuchReference, notFound } from '../../platform/http/problems.js';
 import type { AttachmentEntity } from './attachment.entity.js';
@@ -10,11 +10,10 @@ import type { AttachmentsQuery } from './attachments.dto.js';
 import { requireMayOpen, requireMaySee, requireMayVoid } from './attachments.policy.js';
 import { AttachmentsRepository } from './attachments.repository.js';
 
-/** Bytes of an attachment, loaded only when they are asked for. */
-export interface OpenFile {
+/** Bytes of an attachment, read only as far as they are asked for. */
+export interface OpenFile extends StoredBytes {
   readonly sha256: string;
   readonly mediaType: string;
-  load(): Promise<Buffer>;
 }
 
 /** The photos, receipts and documents of the company. */
@@ -79,7 +78,7 @@ export class AttachmentsService {
     return row;
   }
 
-  private file(actor: Actor, sha256: Buffer, mediaType: string): OpenFile {
-    return { sha256: sha256.toString('hex'), mediaType, load: async () => (await this.files.get(actor, sha256)).bytes };
+  private async file(actor: Actor, sha256: Buffer, mediaType: string): Promise<OpenFile> {
+    return { sha256: sha256.toString('hex'), mediaType, ...(await this.files.open(actor, sha256)) };
   }
 }

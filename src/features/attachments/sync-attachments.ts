@@ -6,7 +6,8 @@ import { SyncedKinds } from '../../platform/sync/synced-kinds.js';
 import { AttachFile } from './attach-file.js';
 import { AttachmentEntity } from './attachment.entity.js';
 import { toAttachmentView } from './attachment.mapper.js';
-import { AttachmentBody } from './attachments.dto.js';
+import { AttachmentBody, AttachmentVoid } from './attachments.dto.js';
+import { AttachmentsService } from './attachments.service.js';
 
 /** The jobs that an attachment is of, itself or through their feature. A receipt shows prices and is of none. */
 const JOBS = `SELECT j.id FROM job j WHERE j.company_id = t.company_id AND t.kind <> 'receipt' AND (j.id = t.job_id
@@ -19,6 +20,7 @@ export class SyncAttachments {
     private readonly mutations: MutationKinds,
     private readonly synced: SyncedKinds,
     private readonly attaching: AttachFile,
+    private readonly attachments: AttachmentsService,
   ) {}
 
   register(): void {
@@ -29,6 +31,15 @@ export class SyncAttachments {
       prepare: (actor, { body }) => this.attaching.prepare(actor, body).catch(waitForUpload),
       apply: async (actor, { body }) => {
         const { row } = await this.attaching.attach(actor, body).catch(waitForUpload);
+        return { entity: 'attachment', id: row.id, version: row.version };
+      },
+    });
+    this.mutations.add({
+      kind: 'attachment.void',
+      roles: EVERYONE,
+      body: AttachmentVoid,
+      apply: async (actor, { body: { id, reason } }) => {
+        const row = await this.attachments.void(actor, id, reason);
         return { entity: 'attachment', id: row.id, version: row.version };
       },
     });

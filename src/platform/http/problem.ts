@@ -53,6 +53,7 @@ export const PROBLEMS = {
   'protocol-version': { status: 412, title: 'The request does not say which protocol of uploads it speaks' },
   'body-too-large': { status: 413, title: 'The body is too large' },
   'wrong-media-type': { status: 415, title: 'The body has the wrong media type' },
+  'range-not-satisfiable': { status: 416, title: 'There are no such bytes' },
   'no-such-reference': { status: 422, title: 'The request names something that is not there' },
   'unknown-kind': { status: 422, title: 'The service does not know this kind' },
   'not-possible': { status: 422, title: 'The request is well formed but can not be carried out' },

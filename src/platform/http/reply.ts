@@ -49,7 +49,7 @@ export class ReplyInterceptor implements NestInterceptor {
           if (value.status !== null) void response.status(value.status);
           void response.headers(value.headers);
           const etag = value.headers['etag'];
-          if (request.method === 'GET' && etag !== undefined && matches(request.headers['if-none-match'], etag)) {
+          if (request.method === 'GET' && etag !== undefined && hasTag(request.headers['if-none-match'], etag)) {
             void response.status(304);
             return undefined;
           }
@@ -62,8 +62,8 @@ export class ReplyInterceptor implements NestInterceptor {
   }
 }
 
-/** If-None-Match compares weakly (RFC 9110, 13.1.2). */
-function matches(header: string | undefined, etag: string): boolean {
+/** Whether If-None-Match names this tag: it compares weakly (RFC 9110, 13.1.2). */
+export function hasTag(header: string | undefined, etag: string): boolean {
   if (header === undefined) return false;
   return header.trim() === '*' || header.split(',').some((tag) => tag.trim().replace(/^W\//, '') === etag.replace(/^W\//, ''));
 }

@@ -4,7 +4,7 @@ import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../../../platform/auth/actor.js';
 import { Problem } from '../../../platform/http/problem.js';
 import { invalidInput, stateConflict } from '../../../platform/http/problems.js';
-import { LARGEST_UPLOAD, MOST_OPEN_UPLOADS } from './upload-limits.js';
+import { LARGEST_UPLOAD, MOST_OPEN_UPLOADS, MOST_WAITING_BYTES } from './upload-limits.js';
 import { sha256Of } from './upload-metadata.js';
 import { UploadsRepository } from './uploads.repository.js';
 
@@ -14,7 +14,7 @@ type Metadata = Record<string, string | null>;
 export interface Beginning {
   /** @throws Problem 400 for metadata or a length that can't be right, 413 for more than any file may have */
   idFor(metadata: Metadata | undefined, size: number): Promise<string>;
-  /** @throws Problem 409 when the person has too many unfinished ones */
+  /** @throws Problem 409 when the person has too much that is unfinished or attached to nothing */
   make(upload: Upload): Promise<{ resumes: boolean }>;
 }
 
@@ -37,7 +37,9 @@ export class BeginUpload {
         if (resumes) return { resumes };
         // Here and not on a timer: where nothing is uploaded, nothing piles up.
         await this.uploads.removeExpired(actor);
-        if ((await this.uploads.countOpen(actor)) >= MOST_OPEN_UPLOADS) throw stateConflict(`You have ${MOST_OPEN_UPLOADS} unfinished uploads. Finish some, or end them with DELETE.`);
+        const waiting = await this.uploads.waiting(actor);
+        if (waiting.open >= MOST_OPEN_UPLOADS) throw stateConflict(`You have ${MOST_OPEN_UPLOADS} unfinished uploads. Finish some, or end them with DELETE.`);
+        if (waiting.bytes + (size ?? 0) > MOST_WAITING_BYTES) throw stateConflict(`You have ${waiting.bytes} bytes of uploads that are attached to nothing; with this one there would be more than ${MOST_WAITING_BYTES}. Attach some, or end them with DELETE.`);
         await this.uploads.insert(actor, { id, personId: signedIn(actor), size: size ?? 0, sha256: sha256Of(metadata), metadata: metadata ?? {} });
         return { resumes };
       },

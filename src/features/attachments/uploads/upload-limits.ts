@@ -12,3 +12,5 @@ export const LARGEST_UPLOAD = Math.max(...Object.values(MOST_BYTES));
 export const UPLOAD_DAYS = 7;
 /** Of one person, unfinished. A phone sends one after the other; this many are a fault or a flood. */
 export const MOST_OPEN_UPLOADS = 100;
+/** Of one person, attached to nothing yet: some 400 photos as phones take them. What is attached has no limit. */
+export const MOST_WAITING_BYTES = 2048 * MIB;

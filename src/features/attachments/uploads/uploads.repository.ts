@@ -34,12 +34,16 @@ export class UploadsRepository {
     await this.db.write(actor, (manager) => manager.insert(UploadEntity, { ...upload, companyId: actor.companyId, createdAt: this.clock.now() }));
   }
 
-  /** How many uploads of the person are not there whole. */
-  async countOpen(actor: Actor): Promise<number> {
+  /** How many uploads of the person are not there whole, and how many bytes are attached to nothing, or will be. */
+  async waiting(actor: Actor): Promise<{ open: number; bytes: number }> {
     const [row] = await this.db.read(actor, (manager) =>
-      manager.query<{ n: number }[]>('SELECT count(*)::int AS n FROM upload WHERE company_id = $1 AND person_id = $2 AND file_sha256 IS NULL', [actor.companyId, actor.personId]),
+      manager.query<{ open: number; bytes: number }[]>(
+        `SELECT count(*) FILTER (WHERE file_sha256 IS NULL)::int AS open, coalesce(sum(size), 0)::float8 AS bytes FROM upload u WHERE company_id = $1 AND person_id = $2
+         AND NOT EXISTS (SELECT FROM attachment a WHERE a.company_id = u.company_id AND a.file_sha256 = u.file_sha256)`,
+        [actor.companyId, actor.personId],
+      ),
     );
-    return row?.n ?? 0;
+    return row ?? { open: 0, bytes: 0 };
   }
 
   /** How many bytes of the upload are there. */
