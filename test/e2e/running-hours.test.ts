@@ -50,6 +50,13 @@ describe('running hours, breaks and travel', () => {
     await company.crew.post(`/v1/time-entries/${next.body.id}/stop`, { endedAt: at('14:00') });
   });
 
+  it('are not handed by a correction to somebody who runs others', async () => {
+    const [mine, theirs] = [await company.crew.post('/v1/time-entries', start(company.crew)), await company.crewLead.post('/v1/time-entries', start(company.crewLead))];
+    const handed = await company.owner.patch(`/v1/time-entries/${mine.body.id}`, { personId: company.crewLead.personId }, '"1"');
+    expect(problem(handed)).toEqual([409, 'time-overlap', '/personId']);
+    for (const { body } of [mine, theirs]) expect((await company.owner.post(`/v1/time-entries/${body.id}/void`, { reason: 'Forgotten' })).status).toBe(200);
+  });
+
   it('lets two phones that start at the same moment start once', async () => {
     const answers = await Promise.all([company.crewLead, company.owner, company.estimator].map((phone) => phone.post('/v1/time-entries', start(company.crewLead))));
     expect(answers.map(({ status }) => status).sort()).toEqual([201, 409, 409]);

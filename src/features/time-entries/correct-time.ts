@@ -8,6 +8,7 @@ import { ChargeHours, type JobEntity } from '../jobs/index.js';
 import { heldAfterCorrection, isClosed } from './held/held-because.js';
 import { LockedPeriod } from './lock/locked-period.js';
 import { PaidPeople } from './paid-people.js';
+import { refusingSecondRun } from './running-hours.js';
 import { TimeEntryCorrectionBody } from './time-entries.dto.js';
 import { requireMayLogFor, requireMaySee } from './time-entries.policy.js';
 import { TimeEntriesRepository } from './time-entries.repository.js';
@@ -54,10 +55,10 @@ export class CorrectTime {
       const heldBecause = heldAfterCorrection(counted && from.id === to.id, locked, time, to);
       if (heldBecause.length === 0) await this.charge.begin(actor, jobs, [{ jobId: to.id, ...time }]);
       const { costCode, kind, note } = body;
-      return this.entries.store.update(actor, id, version, {
+      return refusingSecondRun(this.entries.store.update(actor, id, version, {
         jobId: to.id, costCode, kind: kind ?? 'work', note: note ?? null, ...person, ...time,
         heldBecause, approvedAt: null, approvedBy: null, ...changedBy(actor, this.clock.now(), body.reason),
-      });
+      }));
     });
   }
 

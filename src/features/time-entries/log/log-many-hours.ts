@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../../../platform/auth/actor.js';
 import { TenantDatabase } from '../../../platform/database/tenant-database.js';
-import { Problem } from '../../../platform/http/problem.js';
+import type { Problem } from '../../../platform/http/problem.js';
 import { idTaken, timeOverlap } from '../../../platform/http/problems.js';
 import { requestDigest } from '../../../platform/resources/digest.js';
 import type { Made } from '../../../platform/resources/resource-store.js';
@@ -10,6 +10,7 @@ import { ChargeHours } from '../../jobs/index.js';
 import { heldBecause } from '../held/held-because.js';
 import { LockedPeriod } from '../lock/locked-period.js';
 import { PaidPeople } from '../paid-people.js';
+import { runsAlready } from '../running-hours.js';
 import type { TimeEntryBody } from '../time-entries.dto.js';
 import { requireMayLogFor } from '../time-entries.policy.js';
 import { type NewTimeEntry, TimeEntriesRepository } from '../time-entries.repository.js';
@@ -100,10 +101,7 @@ function toRow({ id, digest, body, receipt, time }: Pending): Omit<NewTimeEntry,
 
 /** Only the constraints on a person's time are left to refuse a row that has come this far. */
 function refused({ time }: Pending): Problem {
-  if (time.endedAt !== null) return timeOverlap();
-  return new Problem('time-overlap', 'The person has hours that run already, or is logged for that moment. Stop the running hours first, or change the start.', [
-    { pointer: '/startedAt', detail: 'lies in another entry of the same person, or another entry runs' },
-  ]);
+  return time.endedAt === null ? runsAlready('/startedAt') : timeOverlap();
 }
 
 function isPending(outcome: Logged | Pending): outcome is Pending {
