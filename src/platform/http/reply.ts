@@ -27,8 +27,20 @@ export function tagged<T>(body: T, version: number): Reply<T> {
  * same is sent compressed and plain.
  */
 export function taggedByContent<T>(body: T, headers: Readonly<Record<string, string>>): Reply<T> {
+  return new Reply(body, null, { ...headers, etag: `W/"${digestOf(body)}"` });
+}
+
+/**
+ * A resource whose answer also says what changes without it, such as warnings. Its tag is the version with a digest of
+ * what is said, so that a 304 hides no change; If-Match counts by the version alone, since nothing else can be lost.
+ */
+export function taggedBySaying<T>(body: T, version: number): Reply<T> {
+  return new Reply(body, null, { etag: `"${version}.${digestOf(body)}"` });
+}
+
+function digestOf(body: unknown): string {
   const said = typeof body === 'string' ? body : JSON.stringify(body);
-  return new Reply(body, null, { ...headers, etag: `W/"${createHash('sha256').update(said).digest('base64url').slice(0, 22)}"` });
+  return createHash('sha256').update(said).digest('base64url').slice(0, 22);
 }
 
 /** The answer to a create: 201 when this request made it, 200 when an earlier one with the same id and body did. */

@@ -5,7 +5,7 @@ import { ActionRoute, ChangeRoute, CreateRoute, ListRoute, ReadRoute } from '../
 import { IdParam } from '../../../platform/http/id-param.js';
 import { IfMatch } from '../../../platform/http/if-match.js';
 import type { Page } from '../../../platform/http/lists.js';
-import { made, type Reply, tagged } from '../../../platform/http/reply.js';
+import { made, type Reply, taggedBySaying } from '../../../platform/http/reply.js';
 import { ReasonBody } from '../../jobs/index.js';
 import { PlanVisits } from './plan-visits.js';
 import type { VisitEntity } from './visit.entity.js';
@@ -26,12 +26,12 @@ export class VisitsController {
     return made(await this.visits.withWarning(actor, row), row.version, created);
   }
 
-  @ListRoute(VisitView, { roles: EVERYONE, summary: 'List the visits', description: 'Cancelled ones too.' })
+  @ListRoute(VisitView, { roles: EVERYONE, summary: 'List the visits', description: 'Cancelled ones too. The one planned last comes first, whatever its day.' })
   list(@CurrentActor() actor: Actor, @Query() query: VisitsQuery): Promise<Page<VisitView>> {
     return this.visits.list(actor, query);
   }
 
-  @ReadRoute(VisitView, { roles: EVERYONE, summary: 'Read a visit', description: 'The ETag is that of the visit: `warnings` may change without it.' })
+  @ReadRoute(VisitView, { roles: EVERYONE, summary: 'Read a visit', description: 'The ETag is that of all it says: it changes with the warnings too. In If-Match it counts for the visit alone.' })
   async read(@CurrentActor() actor: Actor, @IdParam() id: string): Promise<Reply<VisitView>> {
     return this.answer(actor, await this.visits.find(actor, id));
   }
@@ -52,6 +52,6 @@ export class VisitsController {
   }
 
   private async answer(actor: Actor, row: VisitEntity): Promise<Reply<VisitView>> {
-    return tagged(await this.visits.withWarning(actor, row), row.version);
+    return taggedBySaying(await this.visits.withWarning(actor, row), row.version);
   }
 }

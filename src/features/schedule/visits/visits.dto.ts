@@ -36,6 +36,15 @@ export class VisitsQuery extends ListQuery {
   @IdFilter('Only visits to this job.')
   jobId?: string;
 
-  @LocalDateField({ description: 'Only visits of this day.', optional: true })
+  @IdFilter('Only visits that this person comes to.')
+  personId?: string;
+
+  @LocalDateField({ description: 'Only visits that start on this day, each by its own site\'s days.', optional: true })
   day?: string;
+
+  @LocalDateField({ description: 'Only visits that start on this day or later.', optional: true, example: '2027-04-12' })
+  firstDay?: string;
+
+  @LocalDateField({ description: 'Only visits that start on this day or earlier.', optional: true, example: '2027-04-18' })
+  lastDay?: string;
 }

@@ -2,10 +2,12 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../../platform/auth/actor.js';
 import { entityRows } from '../../../platform/database/entity-rows.js';
 import { TenantDatabase } from '../../../platform/database/tenant-database.js';
+import { type Page, pageOf } from '../../../platform/http/lists.js';
 import { ResourceStore } from '../../../platform/resources/resource-store.js';
 import { FACTS_OF_VISITS } from './facts-of-visits.js';
 import { VisitEntity } from './visit.entity.js';
 import type { VisitFacts } from './visit-facts.js';
+import type { VisitsQuery } from './visits.dto.js';
 
 /** All SQL of visits and of who comes to them. */
 @Injectable()
@@ -14,6 +16,21 @@ export class VisitsRepository {
 
   constructor(private readonly db: TenantDatabase) {
     this.store = new ResourceStore(db, VisitEntity, 'visit');
+  }
+
+  /** Newest first; what the query leaves open does not filter. */
+  list(actor: Actor, { limit, cursor, jobId, personId, day, firstDay, lastDay }: VisitsQuery): Promise<Page<VisitEntity>> {
+    return this.db.read(actor, async (manager) => {
+      const rows = await entityRows(
+        manager,
+        VisitEntity,
+        `WHERE company_id = $1 AND ($2::uuid IS NULL OR job_id = $2) AND ($3::date IS NULL OR day = $3) AND ($4::date IS NULL OR day >= $4) AND ($5::date IS NULL OR day <= $5)
+           AND ($6::uuid IS NULL OR id IN (SELECT visit_id FROM visit_person WHERE company_id = $1 AND person_id = $6 AND left_at IS NULL))
+           AND ($7::uuid IS NULL OR id < $7) ORDER BY id DESC LIMIT $8`,
+        [actor.companyId, jobId, day, firstDay, lastDay, personId, cursor, limit + 1],
+      );
+      return pageOf(rows, limit);
+    });
   }
 
   /** What is known of many visits, by their ids, in one statement. */

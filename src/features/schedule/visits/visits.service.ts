@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../../platform/auth/actor.js';
 import type { Page } from '../../../platform/http/lists.js';
+import { onlyOwnDaysOff } from '../days-off/days-off.policy.js';
 import type { VisitEntity } from './visit.entity.js';
 import { toPlannedVisitView, toVisitView } from './visit.mapper.js';
 import type { VisitsQuery } from './visits.dto.js';
@@ -19,17 +20,17 @@ export class VisitsService {
 
   /** Newest first; two statements. */
   async list(actor: Actor, query: VisitsQuery): Promise<Page<VisitView>> {
-    const { jobId, day } = query;
-    const page = await this.visits.store.list(actor, query, { jobId, day });
+    const page = await this.visits.list(actor, query);
     return { items: await this.withWarnings(actor, page.items), nextCursor: page.nextCursor };
   }
 
-  /** The visits with who comes and what speaks against them, in their order; one statement. */
+  /** The visits with who comes and what speaks against them, in their order; crew are told of no days off of others. One statement. */
   async withWarnings(actor: Actor, rows: readonly VisitEntity[]): Promise<VisitView[]> {
     const facts = await this.visits.factsOf(actor, rows.map(({ id }) => id));
+    const only = onlyOwnDaysOff(actor);
     return rows.flatMap((row) => {
       const known = facts.get(row.id);
-      return known === undefined ? [] : [toVisitView(row, known)];
+      return known === undefined ? [] : [toVisitView(row, only === undefined ? known : { ...known, absences: known.absences.filter(({ personId }) => personId === only) })];
     });
   }
 
