@@ -1,5 +1,6 @@
 import { came, type Mutation, type Outcome, type PulledItem } from './contract.js';
 import { type Photo, type PhotoRecord, Photos } from './photos.js';
+import { RecentHours } from './running-hours.js';
 
 /** A copy of something that the service has. */
 export interface Row {
@@ -31,6 +32,7 @@ export interface Snapshot {
   readonly waiting: readonly Mutation[];
   readonly troubles: readonly Trouble[];
   readonly photos: readonly Photo[];
+  readonly recentHours: readonly Mutation[];
   readonly rows: readonly Row[];
   readonly cursor: string | null;
   /** The rows that came since the phone started over, by their keys; null when it did not. */
@@ -47,6 +49,7 @@ export class PhoneState {
   readonly waiting = new Map<string, Mutation>();
   readonly troubles = new Map<string, Trouble>();
   readonly photos = new Photos();
+  readonly recentHours = new RecentHours();
   readonly rows = new Map<string, Row>();
   private renewed: Set<string> | null = null;
 
@@ -98,6 +101,7 @@ export class PhoneState {
       waiting: [...this.waiting.values()],
       troubles: [...this.troubles.values()],
       photos: this.photos.all(),
+      recentHours: this.recentHours.all(),
       rows: [...this.rows.values()],
       renewed: this.renewed === null ? null : [...this.renewed],
     };
@@ -112,13 +116,18 @@ export class PhoneState {
     const mutation = this.waiting.get(outcome.id);
     if (mutation === undefined) return;
     this.waiting.delete(outcome.id);
-    if (came(outcome) === 'applied') this.photos.drop(outcome.id);
-    else this.troubles.set(outcome.id, { mutation, outcome });
+    if (came(outcome) !== 'applied') {
+      this.troubles.set(outcome.id, { mutation, outcome });
+      return;
+    }
+    this.photos.drop(outcome.id);
+    this.recentHours.applied(mutation);
   }
 
   private take(items: readonly PulledItem[]): void {
     for (const { kind, id, change, revision, value } of items) {
       const key = keyOf(kind, id);
+      this.recentHours.came(id);
       if (change === 'removal') {
         this.rows.delete(key);
         this.renewed?.delete(key);
@@ -143,6 +152,7 @@ export class PhoneState {
     for (const mutation of state.waiting) this.waiting.set(mutation.id, mutation);
     for (const trouble of state.troubles) this.troubles.set(trouble.mutation.id, trouble);
     for (const photo of state.photos) this.photos.take(photo);
+    for (const mutation of state.recentHours) this.recentHours.applied(mutation);
     for (const row of state.rows) this.rows.set(keyOf(row.kind, row.id), row);
     this.renewed = state.renewed === null ? null : new Set(state.renewed);
   }

@@ -158,11 +158,15 @@ describe('the crew client against the service', () => {
     const start = client.start({ jobId, personId: company.crew.personId, costCode: 'cleanout' });
     const { id } = start.body as { id: string };
     expect(client.running(company.crew.personId)).toEqual([id]);
-    await client.sync(1);
+    await client.push();
+    expect(crew().running(company.crew.personId)).toEqual([id]);
+    await client.pull();
     expect([client.running(company.crew.personId), client.running(company.owner.personId)]).toEqual([[id], []]);
     client.stop(id, { unpaidBreakMinutes: 0 });
     expect(client.running(company.crew.personId)).toEqual([]);
-    await client.sync(1);
+    await client.push();
+    expect(client.running(company.crew.personId)).toEqual([]);
+    await client.pull();
     expect([client.running(company.crew.personId), client.troubles]).toEqual([[], []]);
   });
 

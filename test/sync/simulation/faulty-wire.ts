@@ -8,6 +8,7 @@ export const FAULTS = {
   'request sent twice': 0.05,
   'request arrives after it was given up': 0.04,
   'answer cut off': 0.05,
+  'request cut off': 0.02,
   'phone dies before it sends': 0.01,
   'phone dies before it knows the answer': 0.03,
 } as const;
@@ -29,6 +30,7 @@ export class FaultyWire {
 
   constructor(
     private readonly wire: Wire,
+    private readonly cut: (request: WireRequest) => Promise<void>,
     private readonly random: Random,
   ) {}
 
@@ -60,6 +62,9 @@ export class FaultyWire {
         throw new Error(fault);
       case 'phone dies before it sends':
         this.died = true;
+        throw new Error(fault);
+      case 'request cut off':
+        await this.cut(request);
         throw new Error(fault);
       case 'request sent twice': {
         const both = await Promise.all([this.wire(request), this.wire(request)]);

@@ -1,61 +1,46 @@
-import { came, type Ledger, type Noted } from './ledger.js';
-import { type ModelRow, SequentialModel } from './sequential-model.js';
-import type { Firm, Worker } from './world.js';
+import { createHash } from 'node:crypto';
+import { signInTo } from '../../support/service-process.js';
+import type { Ledger } from './ledger.js';
+import type { OfficeRevision } from './replay.js';
+import type { SequentialModel } from './sequential-model.js';
+import { type Firm, PASSWORD, type Worker } from './world.js';
 
-interface ListedHour {
+/** Hours as the office lists them. */
+export interface ListedHour {
   readonly id: string;
   readonly jobId: string;
   readonly personId: string;
   readonly costCode: string;
+  readonly startedAt: string;
+  readonly endedAt: string | null;
   readonly paidMinutes: string;
+  readonly held: boolean;
   readonly voidedAt: string | null;
 }
 
+interface ListedPhoto {
+  readonly id: string;
+  readonly sha256: string;
+}
+
 /** What phones make, and the list in which the office finds it. */
-const LISTS: Readonly<Record<string, string>> = { 'time-entry': '/v1/time-entries', load: '/v1/loads', 'punch-item': '/v1/punch-items' };
+const LISTS: Readonly<Record<string, string>> = { 'time-entry': '/v1/time-entries', load: '/v1/loads', 'punch-item': '/v1/punch-items', attachment: '/v1/attachments' };
 
-/**
- * Works everything through once more in the sequential model, in an order that the service itself named: what made a
- * row first, then its changes by revision. Each must come to what the phone was told, and what was refused must have
- * had a reason.
- */
-export function replay(ledger: Ledger): SequentialModel {
-  const model = new SequentialModel();
-  const told = [...ledger.noted.values()].filter((noted) => noted.outcome !== null);
-  const applied = told.filter((noted) => verdictOf(noted) === 'applied').sort(byRevision);
-  for (const noted of applied) {
-    const { mutation, outcome } = noted;
-    const wanted = model.apply(mutation);
-    if (wanted !== 'applied') ledger.violate(`${nameOf(noted)} was applied; one after the other it is ${wanted}`);
-    const revision = rowOf(model, mutation)?.revision;
-    if (outcome?.revision !== revision) ledger.violate(`${nameOf(noted)} made revision ${outcome?.revision}, not ${revision}`);
+/** The versions that the office made of the hours that it may have touched, as the service tells them. */
+export async function officeRevisions({ office, workers, work }: Firm): Promise<OfficeRevision[]> {
+  const crews = new Set(workers.map(({ id }) => id));
+  const revisions: OfficeRevision[] = [];
+  for (const id of work.touched) {
+    const { items } = await office.ask<{ items: { version: number; changedBy: string }[] }>('GET', `/v1/time-entries/${id}/versions`);
+    for (const { version, changedBy } of items) if (!crews.has(changedBy)) revisions.push({ id, revision: version });
   }
-  for (const noted of told) {
-    const { mutation, expected, outcome } = noted;
-    const verdict = verdictOf(noted);
-    if (!expected.split(' or ').includes(verdict)) ledger.violate(`${nameOf(noted)} came to ${verdict}, not ${expected}: ${outcome?.problem?.detail ?? ''}`);
-    // A conflict is one only if somebody else's change is there to prove it.
-    if (verdict === 'conflict' && !((rowOf(model, mutation)?.revision ?? 0) > (mutation.baseRevision ?? Infinity))) ledger.violate(`${nameOf(noted)} was told a conflict, and nobody changed it`);
-  }
-  return model;
+  return revisions;
 }
 
-/** Of two that made the same revision, both voids, the one that was made on the later one did it. */
-function byRevision(a: Noted, b: Noted): number {
-  return (a.outcome?.revision ?? 0) - (b.outcome?.revision ?? 0) || (b.mutation.baseRevision ?? 0) - (a.mutation.baseRevision ?? 0);
-}
-
-function rowOf(model: SequentialModel, { body }: Noted['mutation']): ModelRow | undefined {
-  return model.rows.get((body as { id: string }).id);
-}
-
-function nameOf({ mutation }: Noted): string {
-  return `${mutation.kind} ${mutation.id}`;
-}
-
-/** Holds what the service has, by its own lists, against the model: nothing lost, nothing twice, the same totals. */
-export async function compare(ledger: Ledger, model: SequentialModel, firms: readonly Firm[]): Promise<{ rows: number; minutes: number }> {
+/** Holds what the service has, by its own lists, against the model: nothing lost, nothing twice. @returns the hours */
+export async function compareRows(ledger: Ledger, model: SequentialModel, firms: readonly Firm[]): Promise<{ rows: number; hours: ListedHour[] }> {
   let rows = 0;
+  let hours: ListedHour[] = [];
   for (const [entity, path] of Object.entries(LISTS)) {
     const listed: { id: string }[] = [];
     for (const { office } of firms) listed.push(...(await office.all<{ id: string }>(path)));
@@ -64,16 +49,24 @@ export async function compare(ledger: Ledger, model: SequentialModel, firms: rea
     if (ids.size !== listed.length) ledger.violate(`a ${entity} is in its list twice`);
     for (const id of wanted) if (!ids.has(id)) ledger.violate(`the acknowledged ${entity} ${id} is lost`);
     for (const id of ids) if (!wanted.has(id)) ledger.violate(`the ${entity} ${id} is there, and no phone was told so`);
-    if (entity === 'time-entry') compareSums(ledger, model.minutes(), listed as unknown as ListedHour[]);
+    if (entity === 'time-entry') hours = listed as ListedHour[];
+    if (entity === 'attachment') comparePhotos(ledger, model, listed as ListedPhoto[]);
   }
-  await compareJobs(ledger, model.minutes(), firms);
-  return { rows, minutes: [...model.minutes().values()].reduce((sum, each) => sum + each, 0) };
+  compareSums(ledger, model.minutes(), hours);
+  return { rows, hours };
+}
+
+function comparePhotos(ledger: Ledger, model: SequentialModel, listed: readonly ListedPhoto[]): void {
+  for (const { id, sha256 } of listed) {
+    const wanted = model.rows.get(id)?.body['sha256'];
+    if (wanted !== sha256) ledger.violate(`the photo ${id} is ${sha256}, not ${String(wanted)}`);
+  }
 }
 
 function compareSums(ledger: Ledger, wanted: ReadonlyMap<string, number>, listed: readonly ListedHour[]): void {
   const sums = new Map<string, number>();
   for (const hour of listed) {
-    if (hour.voidedAt !== null) continue;
+    if (hour.voidedAt !== null || hour.endedAt === null) continue;
     const key = [hour.personId, hour.jobId, hour.costCode].join(' ');
     sums.set(key, (sums.get(key) ?? 0) + Number(hour.paidMinutes));
   }
@@ -82,8 +75,8 @@ function compareSums(ledger: Ledger, wanted: ReadonlyMap<string, number>, listed
   }
 }
 
-/** The hours that the owner is shown for each job come from the model too. */
-async function compareJobs(ledger: Ledger, minutes: ReadonlyMap<string, number>, firms: readonly Firm[]): Promise<void> {
+/** The hours that the owner is shown for each job come from the model too. @param minutes by person, job and cost code */
+export async function compareJobs(ledger: Ledger, minutes: ReadonlyMap<string, number>, firms: readonly Firm[]): Promise<void> {
   for (const { office, jobs } of firms) {
     for (const job of jobs) {
       const { hours } = await office.ask<{ hours: { actual: string } }>('GET', `/v1/jobs/${job}/profitability`);
@@ -93,16 +86,30 @@ async function compareJobs(ledger: Ledger, minutes: ReadonlyMap<string, number>,
   }
 }
 
+/** Reads every photo back. @returns how many bytes they have */
+export async function readPhotos(ledger: Ledger, model: SequentialModel, firms: readonly Firm[], url: string): Promise<number> {
+  let size = 0;
+  for (const { email, jobs } of firms) {
+    const headers = { authorization: `Bearer ${await signInTo(url, email, PASSWORD)}` };
+    for (const { body } of model.of('attachment').filter((photo) => jobs.includes(photo.body.jobId))) {
+      const answer = await fetch(`${url}/v1/attachments/${body.id}/content`, { headers });
+      const bytes = Buffer.from(await answer.arrayBuffer());
+      size += bytes.length;
+      if (createHash('sha256').update(bytes).digest('hex') !== body['sha256']) ledger.violate(`the photo ${body.id} is not what its phone has (${answer.status})`);
+    }
+  }
+  return size;
+}
+
 /** The rows that a phone must have in the end, with their revisions, and no others of their kinds. */
 export function wantedOn(model: SequentialModel, { id, role, company: { assignments } }: Worker): Map<string, number> {
-  const kept = [...model.rows.values()].filter(({ entity, body }) => assignments.isOn(id, body.jobId) && (entity !== 'time-entry' || role === 'crew-lead' || body['personId'] === id));
+  const kept = [...model.rows.values()].filter(({ entity, body }) => {
+    if (entity === 'time-entry' && body['personId'] === id) return true;
+    return assignments.isOn(id, body.jobId) && (entity !== 'time-entry' || role === 'crew-lead');
+  });
   return new Map(kept.map(({ entity, body, revision }) => [`${entity} ${body.id}`, revision]));
 }
 
 export function isWorkOfPhones(key: string): boolean {
   return (key.split(' ')[0] ?? '') in LISTS;
-}
-
-function verdictOf({ outcome }: Noted): string {
-  return outcome === null ? 'unknown' : came(outcome) ?? 'unknown';
 }

@@ -1,14 +1,24 @@
-import type { Mutation, Outcome } from '../../../examples/crew-client/index.js';
+import { came, type Mutation, type Outcome } from '../../../examples/crew-client/index.js';
 
 /** What a mutation must come to, whatever else happens at the same time. */
 export type Expected = 'applied' | 'rejected' | 'applied or conflict';
 
+/** What a mutation says, as far as the ledger needs it. */
+export type Said = Pick<Mutation, 'id' | 'kind' | 'body' | 'baseRevision'>;
+
 export interface Noted {
-  readonly mutation: Mutation;
+  readonly mutation: Said;
   readonly expected: Expected;
   readonly phone: string;
+  /** Whose phone it is. */
+  readonly worker: string;
+  /** Milliseconds of the wall clock: the service judged it between these. */
+  readonly notedAt: number;
+  settledAt: number;
   /** What the phone was told; null until then. */
   outcome: Outcome | null;
+  /** The phone was gone for good before it could send this. */
+  lost: boolean;
 }
 
 /** Everything that phones ever noted and were told: what the service is held against in the end. */
@@ -17,8 +27,8 @@ export class Ledger {
   readonly violations: string[] = [];
   private readonly unsettled = new Map<string, Set<string>>();
 
-  note(mutation: Mutation, expected: Expected, phone: string): void {
-    this.noted.set(mutation.id, { mutation, expected, phone, outcome: null });
+  note(mutation: Said, expected: Expected, phone: string, worker: string): void {
+    this.noted.set(mutation.id, { mutation, expected, phone, worker, notedAt: Date.now(), settledAt: Infinity, outcome: null, lost: false });
     const open = this.unsettled.get(phone) ?? new Set();
     this.unsettled.set(phone, open.add(mutation.id));
   }
@@ -27,8 +37,21 @@ export class Ledger {
     const noted = this.noted.get(outcome.id);
     if (noted === undefined) return this.violate(`an outcome came for ${outcome.id}, which nobody noted`);
     if (noted.outcome !== null) this.violate(`${outcome.id} was settled twice`);
+    if (noted.lost) this.violate(`${outcome.id} was settled, though its phone is gone`);
     noted.outcome = outcome;
+    noted.settledAt = Date.now();
     this.unsettled.get(noted.phone)?.delete(outcome.id);
+  }
+
+  /** What this phone noted and did not send is gone with it. */
+  lose(phone: string): void {
+    for (const id of this.unsettledOf(phone)) (this.noted.get(id) as Noted).lost = true;
+    this.unsettled.delete(phone);
+  }
+
+  /** What was noted, was not lost, and came to this. */
+  cameTo(verdict: ReturnType<typeof came>): Noted[] {
+    return [...this.noted.values()].filter(({ outcome }) => outcome !== null && came(outcome) === verdict);
   }
 
   violate(what: string): void {
@@ -40,9 +63,4 @@ export class Ledger {
   unsettledOf(phone: string): string[] {
     return [...(this.unsettled.get(phone) ?? [])];
   }
-}
-
-/** What came of it the first time. */
-export function came(outcome: Outcome): 'applied' | 'conflict' | 'rejected' | undefined {
-  return outcome.outcome === 'duplicate' ? outcome.first : outcome.outcome;
 }

@@ -23,6 +23,11 @@ export class Course {
     return this.noted() < (this.mutations * this.stage) / (this.kills + 1);
   }
 
+  /** From 0 to 1. */
+  get progress(): number {
+    return this.noted() / this.mutations;
+  }
+
   get done(): boolean {
     return this.stage > this.kills && !this.mayWork;
   }

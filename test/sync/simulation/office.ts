@@ -12,23 +12,22 @@ export class Office {
   }
 
   /** @throws Refused for what no waiting helps against */
-  async ask<T>(method: WireRequest['method'], path_: string, body?: object): Promise<T> {
-    for (const deadline = performance.now() + PATIENCE_MS; ; ) {
-      try {
-        return await this.session.send<T>(method, path_, body);
-      } catch (error) {
-        const passing = error instanceof NoAnswer || (error instanceof Refused && error.passing);
-        if (!passing || performance.now() > deadline) throw error;
-        await new Promise((resolve) => setTimeout(resolve, 100));
-      }
-    }
+  ask<T>(method: WireRequest['method'], path_: string, body?: object): Promise<T> {
+    return this.insist(() => this.session.send<T>(method, path_, body));
+  }
+
+  /** Changes some fields of something. */
+  async change(path_: string, patch: object): Promise<void> {
+    const { headers } = await this.insist(() => this.session.carry({ method: 'GET', path: path_, headers: {} }));
+    const request = { method: 'PATCH', path: path_, headers: { 'content-type': 'application/merge-patch+json', 'if-match': headers.get('etag') ?? '' }, body: JSON.stringify(patch) } as const;
+    await this.insist(() => this.session.carry(request));
   }
 
   /** Every item of a list, page by page. */
   async all<T>(path_: string): Promise<T[]> {
     const items: T[] = [];
     for (let cursor: string | null = ''; cursor !== null; ) {
-      const page: { items: T[]; nextCursor: string | null } = await this.ask('GET', `${path_}?limit=200${cursor === '' ? '' : `&cursor=${cursor}`}`);
+      const page: { items: T[]; nextCursor: string | null } = await this.ask('GET', `${path_}${path_.includes('?') ? '&' : '?'}limit=200${cursor === '' ? '' : `&cursor=${cursor}`}`);
       items.push(...page.items);
       cursor = page.nextCursor;
     }
@@ -37,5 +36,17 @@ export class Office {
 
   close(): void {
     this.session.close();
+  }
+
+  private async insist<T>(work: () => Promise<T>): Promise<T> {
+    for (const deadline = performance.now() + PATIENCE_MS; ; ) {
+      try {
+        return await work();
+      } catch (error) {
+        const passing = error instanceof NoAnswer || (error instanceof Refused && error.passing);
+        if (!passing || performance.now() > deadline) throw error;
+        await new Promise((resolve) => setTimeout(resolve, 100));
+      }
+    }
   }
 }

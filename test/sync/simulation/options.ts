@@ -23,11 +23,19 @@ export interface Figures {
   readonly deaths: number;
   readonly kills: { readonly service: number; readonly database: number };
   readonly reassignments: number;
+  /** Phones that were enrolled in the beginning, and those that were shut out. */
+  readonly devices: { readonly enrolled: number; readonly found: number; readonly gone: number };
+  /** Mutations that were never sent, since their phone was gone for good. */
+  readonly lost: number;
+  readonly office: { readonly approvals: number; readonly locks: number; readonly closedJobs: number; readonly released: number };
+  readonly photos: { readonly count: number; readonly bytes: number };
   readonly requests: number;
   readonly pages: number;
   readonly items: number;
   /** Made by phones, as the office lists them. */
   readonly rows: number;
   readonly hours: number;
+  /** Entries that were held when all had come. */
+  readonly held: number;
   readonly violations: readonly string[];
 }

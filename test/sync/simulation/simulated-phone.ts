@@ -1,10 +1,11 @@
 import { appendFileSync, mkdirSync } from 'node:fs';
 import path from 'node:path';
-import { byPassword, CrewPhone, NoAnswer, Refused, type PulledItem, type Wire } from '../../../examples/crew-client/index.js';
-import { DailyWork } from './daily-work.js';
-import { FaultyWire } from './faulty-wire.js';
+import { byPassword, CrewPhone, Device, type HandedOut, NoAnswer, type PulledItem, Refused, ShutOut, type SignIn } from '../../../examples/crew-client/index.js';
+import type { DailyWork } from './daily-work.js';
+import type { FaultyWire } from './faulty-wire.js';
 import type { Ledger } from './ledger.js';
 import type { Random } from './random.js';
+import { requireAllowed } from './scope.js';
 import { PASSWORD, type Worker } from './world.js';
 
 const HOUR_S = 3_600;
@@ -12,132 +13,194 @@ const HOUR_S = 3_600;
 const CLOCK_ERRORS = [0, 0, 0, 40, -300, 26 * HOUR_S, -26 * HOUR_S];
 /** How far the service's figure may be from it: an answer may take this long on a busy machine. */
 const SKEW_TOLERANCE_S = 30;
+/** Small, so that a photo takes several. */
+const PIECE_SIZE = 3 * 1024;
 
-/** Names of fields with the company's money in them; none may ever reach a crew's phone. */
-const MONEY = /"(\w*([pP]rice|[wW]age|[bB]urden|[aA]mount|[mM]argin|laborCost|contractT\w+|unitCost))":/;
+export interface PhoneMakings {
+  readonly name: string;
+  readonly worker: Worker;
+  readonly folder: string;
+  readonly wire: FaultyWire;
+  readonly random: Random;
+  readonly work: DailyWork;
+  readonly ledger: Ledger;
+  /** With which the phone is enrolled; null: its person signs in by password. */
+  readonly code: string | null;
+}
+
+export type Try = 'through' | 'failed' | 'shut out';
 
 /** A phone in somebody's pocket: it is worked with, it finds the service or not, and now and then it dies. */
 export class SimulatedPhone {
-  readonly wire: FaultyWire;
   deaths = 0;
   pages = 0;
   items = 0;
   private phone: CrewPhone;
-  private readonly work: DailyWork;
+  private device: Device | null = null;
   private readonly clockError: number;
-  private readonly folder: string;
+  private folder: string;
+  private replacements = 0;
+  private hasPulled = false;
+  private turn: Promise<unknown> = Promise.resolve();
 
-  constructor(
-    readonly name: string,
-    readonly worker: Worker,
-    second: boolean,
-    folder: string,
-    network: Wire,
-    private readonly random: Random,
-    private readonly ledger: Ledger,
-  ) {
-    this.folder = path.join(folder, name);
-    mkdirSync(this.folder);
-    this.clockError = random.pick(CLOCK_ERRORS);
-    this.wire = new FaultyWire(network, random);
-    this.work = new DailyWork(worker, random, second);
-    this.phone = this.open(this.folder);
+  constructor(private readonly makings: PhoneMakings) {
+    this.clockError = makings.random.pick(CLOCK_ERRORS);
+    this.folder = this.newFolder();
+    this.phone = this.open(makings.code);
   }
 
+  get name(): string {
+    return this.makings.name;
+  }
+
+  get worker(): Worker {
+    return this.makings.worker;
+  }
+
+  get wire(): FaultyWire {
+    return this.makings.wire;
+  }
+
+  /** Whether it was given a code to enrol with, in the beginning. */
+  get hasCode(): boolean {
+    return this.makings.code !== null;
+  }
+
+  /** Whether its person could lose it and have it shut out. */
+  get isEnrolled(): boolean {
+    return this.device?.isEnrolled === true;
+  }
+
+  /** How much is not handed in. */
   get waiting(): number {
-    return this.phone.waiting.length;
+    return this.phone.waiting.length + this.phone.unsent.length;
   }
 
   rows(): Map<string, string> {
     return rowsOf(this.phone);
   }
 
-  /** Takes some work down. */
+  /** What the phone does and what befalls it come one after the other. */
+  exclusively<T>(what: () => Promise<T>): Promise<T> {
+    const done = this.turn.then(what);
+    this.turn = done.catch(() => undefined);
+    return done;
+  }
+
+  /** Takes some work down; nobody does on a phone that does not know the jobs yet. */
   takeDown(): void {
-    const tasks = Array.from({ length: this.random.between(1, 6) }, () => this.work.next(this.phone)).flat();
-    // A mutation's id is the phone's to give, so what depends on another one is noted after it.
-    let last: string | undefined;
-    for (const { note, expected, dependsOnLast } of tasks) {
-      const [mutation] = this.phone.note(dependsOnLast === true && last !== undefined ? { ...note, dependsOn: [last] } : note);
-      if (mutation === undefined) continue;
-      this.ledger.note(mutation, expected, this.name);
-      last = mutation.id;
+    if (!this.hasPulled) return;
+    const { random, work, ledger } = this.makings;
+    for (let left = random.between(1, 6); left > 0; left--) {
+      let last: string | undefined;
+      for (const { expected, dependsOnLast, ...task } of work.next(this.phone)) {
+        const said = task.take(this.phone, dependsOnLast === true && last !== undefined ? { dependsOn: [last] } : {});
+        ledger.note(said, expected, this.name, this.worker.id);
+        last = said.id;
+      }
     }
   }
 
-  /** One attempt to send and fetch. @returns whether it came through */
-  async tryToSync(): Promise<boolean> {
+  /** One attempt to send and fetch. */
+  async tryToSync(): Promise<Try> {
+    const { ledger } = this.makings;
     try {
       const { clockSkewSeconds } = await this.phone.push();
       if (clockSkewSeconds !== null && Math.abs(clockSkewSeconds - this.clockError) > SKEW_TOLERANCE_S) {
-        this.ledger.violate(`${this.name}: its clock is ${this.clockError} s off, and the service says ${clockSkewSeconds}`);
+        ledger.violate(`${this.name}: its clock is ${this.clockError} s off, and the service says ${clockSkewSeconds}`);
       }
       await this.phone.pull();
-      return true;
+      this.hasPulled = true;
+      await this.phone.pushPhotos();
+      return 'through';
     } catch (error) {
       if (this.wire.died) this.restart();
-      else if (!(error instanceof NoAnswer || (error instanceof Refused && error.passing))) this.ledger.violate(`${this.name}: ${String(error)}`);
-      return false;
+      else if (error instanceof ShutOut) return 'shut out';
+      else if (!(error instanceof NoAnswer || (error instanceof Refused && error.passing))) ledger.violate(`${this.name}: ${String(error)}`);
+      return 'failed';
     }
   }
 
+  /** The person has another phone from now on, and what the one before handed out, if it was found. */
+  replace(code: string, found: boolean): void {
+    const work: HandedOut | null = found ? (JSON.parse(JSON.stringify(this.phone.handOut())) as HandedOut) : null;
+    if (!found) this.makings.ledger.lose(this.name);
+    this.close();
+    this.replacements++;
+    this.hasPulled = false;
+    this.folder = this.newFolder();
+    this.phone = this.open(code);
+    if (work !== null) this.phone.takeOver(work);
+  }
+
   /** What a new phone of the same person gets, on a network without faults. */
-  async freshCopy(folder: string): Promise<Map<string, string>> {
-    mkdirSync(path.join(folder, `${this.name}-anew`));
-    const fresh = this.open(path.join(folder, `${this.name}-anew`));
+  async freshCopy(): Promise<Map<string, string>> {
+    const fresh = this.crewPhone(this.newFolder('anew'), byPassword(this.worker.email, PASSWORD));
     await fresh.pull();
     const rows = rowsOf(fresh);
     fresh.close();
     return rows;
   }
 
-  close(): void {
-    this.phone.close();
+  complain(what: string): void {
+    this.makings.ledger.violate(`${this.name} ${what}`);
   }
 
-  private open(folder: string): CrewPhone {
+  close(): void {
+    this.phone.close();
+    this.device?.close();
+  }
+
+  private newFolder(suffix = String(this.replacements)): string {
+    const folder = path.join(this.makings.folder, `${this.makings.name}-${suffix}`);
+    mkdirSync(folder);
+    return folder;
+  }
+
+  private open(code: string | null): CrewPhone {
+    if (code === null) return this.crewPhone(this.folder, byPassword(this.worker.email, PASSWORD));
+    this.device = new Device(this.folder, this.makings.random.id);
+    this.device.take(code, this.name);
+    return this.crewPhone(this.folder, this.device);
+  }
+
+  private crewPhone(folder: string, signIn: SignIn): CrewPhone {
+    const { wire, random, ledger } = this.makings;
     return new CrewPhone({
       folder,
-      wire: this.wire.carry,
-      signIn: byPassword(this.worker.email, PASSWORD),
+      wire: wire.carry,
+      signIn,
       now: () => new Date(Date.now() + this.clockError * 1_000),
-      newId: this.random.id,
-      random: this.random.next,
+      newId: random.id,
+      random: random.next,
+      pieceSize: PIECE_SIZE,
       onPage: (items) => this.look(items),
-      onSettled: (outcomes) => outcomes.forEach((outcome) => this.ledger.settle(outcome)),
+      onSettled: (outcomes) => outcomes.forEach((outcome) => ledger.settle(outcome)),
     });
   }
 
   /** The battery is back. Now and then the last line of the file was being written when it went. */
   private restart(): void {
+    const { random, ledger } = this.makings;
     this.deaths++;
     this.wire.died = false;
-    this.phone.close();
-    if (this.random.chance(0.5)) appendFileSync(path.join(this.folder, 'phone.jsonl'), '{"event":"settled","outcomes":[{"id":"');
-    this.phone = this.open(this.folder);
-    const waiting = this.phone.waiting.map(({ id }) => id);
-    if (waiting.join() !== this.ledger.unsettledOf(this.name).join()) this.ledger.violate(`${this.name}: after its death its outbox is not what was noted and not settled`);
+    this.close();
+    if (random.chance(0.5)) appendFileSync(path.join(this.folder, 'phone.jsonl'), '{"event":"settled","outcomes":[{"id":"');
+    if (this.device !== null) this.device = new Device(this.folder, random.id);
+    this.phone = this.crewPhone(this.folder, this.device ?? byPassword(this.worker.email, PASSWORD));
+    const kept = [...this.phone.waiting, ...this.phone.unsent].map(({ id }) => id).sort();
+    if (kept.join() !== ledger.unsettledOf(this.name).sort().join()) ledger.violate(`${this.name}: after its death its outbox is not what was noted and not settled`);
   }
 
-  /** Every item that reaches the phone is one that its person may see, at some moment of the request. */
   private look(items: readonly PulledItem[]): void {
+    const { random } = this.makings;
     this.pages++;
     this.items += items.length;
-    for (const item of items) if (item.change === 'upsert') this.requireAllowed(item);
-    if (this.wire.faulty && this.random.chance(0.01)) {
+    for (const item of items) if (item.change === 'upsert') requireAllowed(item, this.makings);
+    if (this.wire.faulty && random.chance(0.01)) {
       this.wire.died = true;
       throw new Error('the phone dies with the page in its hand');
     }
-  }
-
-  private requireAllowed({ kind, id, value }: PulledItem): void {
-    const { company, role } = this.worker;
-    const row = value as { jobId?: string; personId?: string };
-    const job = kind === 'job' ? id : row.jobId;
-    const where = `${this.name} (${role}) got ${kind} ${id}`;
-    if (job !== undefined && !company.assignments.mayHaveBeenOn(this.worker.id, job, this.wire.sentAt, Date.now())) this.ledger.violate(`${where} of a job whose crew its person was not on`);
-    if (kind === 'time-entry' && role === 'crew' && row.personId !== this.worker.id) this.ledger.violate(`${where}, an hour of somebody else`);
-    if (MONEY.test(JSON.stringify(value))) this.ledger.violate(`${where} with money in it`);
   }
 }
 

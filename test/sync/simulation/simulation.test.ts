@@ -15,5 +15,8 @@ describe('phones in a valley with one bar of signal', () => {
     expect(Object.keys(figures.faults).length).toBeGreaterThan(4);
     expect(figures.outcomes['applied, told again']).toBeGreaterThan(0);
     expect(figures.reassignments).toBeGreaterThan(0);
+    expect(figures.devices.found).toBeGreaterThan(0);
+    expect(figures.photos.count).toBeGreaterThan(0);
+    expect(figures.held).toBeGreaterThan(0);
   }, 240_000);
 });

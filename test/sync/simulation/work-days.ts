@@ -5,6 +5,16 @@ const HOUR_MS = 3_600_000;
 const QUARTER_MS = HOUR_MS / 4;
 const BAND_HOURS = 6;
 
+/** The local day so many days after the first; no work of the bands goes over midnight there. */
+export function dayAfterStart(days: number): string {
+  return dayOf(new Date(WORK_BEGINS + days * 24 * HOUR_MS).toISOString());
+}
+
+/** The day, in the companies' zone, on which work begins: their clocks are four or five hours behind. */
+export function dayOf(startedAt: string): string {
+  return new Date(Date.parse(startedAt) - 5 * HOUR_MS).toISOString().slice(0, 10);
+}
+
 /**
  * Spans of work, one after the other, in the same six hours of every day. Who logs for a person has hours of the day of
  * their own, so that no two logs overlap but those that are meant to.

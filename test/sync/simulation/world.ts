@@ -1,6 +1,7 @@
 import type { Wire } from '../../../examples/crew-client/index.js';
 import { Assignments } from './assignments.js';
 import { Office } from './office.js';
+import { OfficeWork } from './office-work.js';
 import type { Random } from './random.js';
 
 export const PASSWORD = 'seven herons on a mossy ledge';
@@ -19,7 +20,10 @@ export interface Worker {
 
 export interface Firm {
   readonly name: string;
+  /** The owner's. */
+  readonly email: string;
   readonly office: Office;
+  readonly work: OfficeWork;
   readonly jobs: readonly string[];
   readonly workers: Worker[];
   readonly assignments: Assignments;
@@ -35,7 +39,10 @@ export async function makeFirm(folder: string, wire: Wire, names: { name: string
   const office = new Office(folder, wire, names.email, PASSWORD);
   const jobs: string[] = [];
   for (let n = 0; n < Math.max(3, Math.ceil(workers / 4)); n++) jobs.push(await makeJob(office, random));
-  const firm: Firm = { name: names.name, office, jobs, workers: [], assignments: new Assignments() };
+  const parts = { ...names, office, jobs, workers: [], assignments: new Assignments() };
+  const firm: Firm = { ...parts, work: new OfficeWork(parts, random) };
+  // Photos come out as they went in, so that they can be told to be the same.
+  await office.change('/v1/company', { keepPhotoLocation: true });
   let lead: Worker | null = null;
   for (let n = 0; n < workers; n++) {
     const worker = await makeWorker(firm, n % (CREW_OF_A_LEAD + 1) === 0 ? 'crew-lead' : 'crew', random);
