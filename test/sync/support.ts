@@ -39,17 +39,20 @@ export class TestPhone {
   }
 
   async pullAtOnce(limit = 200): Promise<void> {
-    for (let more = true; more; ) {
-      const answer = await this.client.get(`/v1/sync/pull?limit=${limit}${this.cursor === null ? '' : `&cursor=${this.cursor}`}`).expect(200);
-      for (const item of answer.body.items) {
-        this.received.push(item);
-        if (item.change === 'removal') this.rows.delete(`${item.kind} ${item.id}`);
-        else this.rows.set(`${item.kind} ${item.id}`, item);
-      }
-      this.cursor = answer.body.cursor;
-      this.pages++;
-      more = answer.body.more;
+    while (await this.pullPage(limit));
+  }
+
+  /** One page; whether there is more. */
+  async pullPage(limit: number): Promise<boolean> {
+    const answer = await this.client.get(`/v1/sync/pull?limit=${limit}${this.cursor === null ? '' : `&cursor=${this.cursor}`}`).expect(200);
+    for (const item of answer.body.items) {
+      this.received.push(item);
+      if (item.change === 'removal') this.rows.delete(`${item.kind} ${item.id}`);
+      else this.rows.set(`${item.kind} ${item.id}`, item);
     }
+    this.cursor = answer.body.cursor;
+    this.pages++;
+    return answer.body.more;
   }
 
   ids(kind: string): string[] {
