@@ -24,7 +24,7 @@ export class AttachmentsController {
   @CreateRoute(AttachmentView, {
     roles: EVERYONE,
     summary: 'Attach an upload',
-    description: 'To a job, a feature, a piece of equipment or a cost. One upload may be attached to several things. Unless the company keeps it, a photo comes out upright and without where, when and with what it was taken.',
+    description: 'To a job, a feature, a piece of equipment or a cost. One upload may be attached to several things. Unless the company keeps it, a photo comes out upright and without where, when and with what it was taken, and HEIC comes out as JPEG.',
     problems: ['checksum-mismatch'],
   })
   async create(@CurrentActor() actor: Actor, @Body() body: AttachmentBody): Promise<Reply<AttachmentView>> {

@@ -9,12 +9,9 @@ import { MEDIA_TYPES, MOST_BYTES, type MediaType } from '../uploads/upload-limit
  */
 export async function sniffed(bytes: Buffer): Promise<MediaType> {
   const found = (await fileTypeFromBuffer(bytes))?.mime ?? null;
-  const type = MEDIA_TYPES.find((one) => one === found);
-  if (type === undefined) {
-    // Its codec is patented, so no build of the image library that may be given away reads it; phones can send JPEG.
-    const instead = found === 'image/heic' || found === 'image/heif' ? ' Let the phone send its photos as JPEG.' : '';
-    throw new Problem('wrong-media-type', `The file is ${found ?? 'of no type that could be recognised'}; it must be one of ${MEDIA_TYPES.join(', ')}.${instead}`);
-  }
+  // The container alone, without its codec; decoding will tell whether it is the one.
+  const type = MEDIA_TYPES.find((one) => one === (found === 'image/heif' ? 'image/heic' : found));
+  if (type === undefined) throw new Problem('wrong-media-type', `The file is ${found ?? 'of no type that could be recognised'}; it must be one of ${MEDIA_TYPES.join(', ')}.`);
   if (bytes.length > MOST_BYTES[type]) throw notPossible(`The file has ${bytes.length} bytes; ${type} may have at most ${MOST_BYTES[type]}. Make it smaller.`);
   return type;
 }

@@ -78,7 +78,7 @@ export class FinishUpload {
     const mediaType = await sniffed(bytes);
     if (mediaType === 'application/pdf') return { mediaType, bytes, image: null };
     const image = await processImage(bytes, mediaType, (await this.companies.current(actor)).keepPhotoLocation);
-    return { mediaType, bytes: image.bytes, image };
+    return { mediaType: image.mediaType, bytes: image.bytes, image };
   }
 
   private store(actor: Actor, upload: UploadEntity, { mediaType, bytes, image }: Worked): Promise<FinishedUpload> {

@@ -1,7 +1,7 @@
 const MIB = 1024 * 1024;
 
 /** What may be attached, by what its bytes are, and the most bytes of each. */
-export const MOST_BYTES = { 'image/jpeg': 20 * MIB, 'image/png': 20 * MIB, 'image/webp': 20 * MIB, 'application/pdf': 10 * MIB } as const;
+export const MOST_BYTES = { 'image/jpeg': 20 * MIB, 'image/png': 20 * MIB, 'image/webp': 20 * MIB, 'image/heic': 20 * MIB, 'application/pdf': 10 * MIB } as const;
 export type MediaType = keyof typeof MOST_BYTES;
 export const MEDIA_TYPES = Object.keys(MOST_BYTES) as MediaType[];
 
