@@ -144,4 +144,62 @@ describe('devices', () => {
       expect(open).toEqual([]);
     }
   });
+
+  it('end their calendar feeds with themselves, and no feed that was made elsewhere', async () => {
+    const device = await enrolDevice(test, company.crewLead, company.crew.personId);
+    const feed = async (client: Client, name: string): Promise<{ id: string; path: string; deviceId: string | null }> => (await client.post('/v1/calendar-feeds', { name })).body;
+    const onPhone = await feed(device.client, 'Phone');
+    const elsewhere = await feed(company.crew, 'Kitchen tablet');
+    expect([onPhone.deviceId, elsewhere.deviceId]).toEqual([device.id, null]);
+    const status = async (path: string): Promise<number> => (await test.request('get', path)).status;
+    expect([await status(onPhone.path), await status(elsewhere.path)]).toEqual([200, 200]);
+    const revoked = await company.crewLead.post(`/v1/devices/${device.id}/revoke`, { reason: 'Lost.' });
+    expect([await status(onPhone.path), await status(elsewhere.path)]).toEqual([404, 200]);
+    const listed = ((await company.crew.get('/v1/calendar-feeds')).body.items as { id: string; deviceId: string | null; revokedAt: string | null }[]).filter(({ id }) => [onPhone.id, elsewhere.id].includes(id));
+    expect(listed.map(({ id, deviceId, revokedAt }) => [id, deviceId, revokedAt !== null])).toEqual([[elsewhere.id, null, false], [onPhone.id, revoked.body.id, true]]);
+  });
+
+  it('end the feeds of a dismissed person that were made on them, and these stay ended when the person comes back', async () => {
+    const personId = await hire('feeds@fernhollow.example');
+    const device = await enrolDevice(test, company.crewLead, personId);
+    const { body } = await device.client.post('/v1/calendar-feeds', { name: 'Phone' });
+    await company.owner.patch(`/v1/people/${personId}`, { active: false });
+    await company.owner.patch(`/v1/people/${personId}`, { active: true });
+    expect((await test.request('get', body.path as string)).status).toBe(404);
+  });
+
+  it('leave no feed behind that was made while they were being revoked', async () => {
+    for (let round = 0; round < 5; round++) {
+      const device = await enrolDevice(test, company.crewLead, company.crew.personId);
+      const [made, , other] = await Promise.all([device.client.post('/v1/calendar-feeds', { name: 'A' }), company.crewLead.post(`/v1/devices/${device.id}/revoke`), device.client.post('/v1/calendar-feeds', { name: 'B' })]);
+      expect([201, 401]).toEqual(expect.arrayContaining([made.status, other.status]));
+      expect(await test.sql('SELECT id FROM calendar_feed WHERE device_id = $1 AND revoked_at IS NULL', [device.id])).toEqual([]);
+    }
+  });
+
+  it('are renamed by their person and by whoever may revoke them, also while they are at work', async () => {
+    const device = await enrolDevice(test, company.crewLead, company.crew.personId);
+    const path = `/v1/devices/${device.id}`;
+    const { headers } = await company.crew.get(path);
+    expect((await device.client.get('/v1/jobs')).status).toBe(200);
+    // It was seen since, which the tag tells and If-Match does not mind.
+    const seen = await company.crew.get(path).set('if-none-match', headers['etag'] ?? '');
+    expect([seen.status, seen.body.lastSeenAt]).toEqual([200, expect.any(String)]);
+    const renamed = await company.crew.patch(path, { name: 'Ana\u2019s phone \u{1F438}' }, headers['etag'] ?? '');
+    expect([renamed.status, renamed.body.name]).toEqual([200, 'Ana\u2019s phone \u{1F438}']);
+    expect((await company.crewLead.patch(path, { name: 'Other' }, headers['etag'] ?? '')).status).toBe(412);
+    expect((await company.crewLead.patch(path, { name: 'Spare phone' })).body.name).toBe('Spare phone');
+    for (const [body, status] of [[{ name: '' }, 400], [{ name: null }, 400], [{ name: 'x'.repeat(101) }, 400], [{ name: 'a\u0000b' }, 400], [{ personId: company.owner.personId }, 400], [{ revokedAt: '2027-05-01T00:00:00Z' }, 400]] as const) expect((await company.crew.patch(path, body)).status).toBe(status);
+    expect((await company.crew.patch(path, { name: 'x' }, '*')).status).toBe(412);
+  });
+
+  it('are not renamed by crew who may not see them, nor by a lead above whom they are', async () => {
+    const owners = await enrolDevice(test, company.owner, company.owner.personId);
+    const path = `/v1/devices/${owners.id}`;
+    expect((await company.crew.patch(path, { name: 'Mine' }, '"1"')).status).toBe(404);
+    expect((await company.crewLead.patch(path, { name: 'Mine' }, '"1"')).status).toBe(403);
+    const stranger = await makeTestCompany(test);
+    expect((await stranger.owner.patch(path, { name: 'Mine' }, '"1"')).status).toBe(404);
+    expect((await company.owner.get(path)).body.name).toBe('Yellow phone');
+  });
 });

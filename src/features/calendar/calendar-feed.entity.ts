@@ -11,6 +11,10 @@ export class CalendarFeedEntity extends ResourceEntity {
   @Column({ type: 'text' })
   name: string;
 
+  /** The enrolled device that it was made on, with which it ends; null for one made after a sign-in with a password. */
+  @Column({ name: 'device_id', type: 'uuid', nullable: true })
+  deviceId: string | null;
+
   @Column({ name: 'secret_hash', type: 'bytea' })
   secretHash: Buffer;
 

@@ -13,7 +13,7 @@ import { CalendarFeedsService } from './calendar-feeds.service.js';
 export class CalendarFeedsController {
   constructor(private readonly feeds: CalendarFeedsService) {}
 
-  @CreateRoute(NewCalendarFeedView, { roles: EVERYONE, summary: 'Make a calendar feed of one\'s own visits', description: 'Its address is told once.' })
+  @CreateRoute(NewCalendarFeedView, { roles: EVERYONE, summary: 'Make a calendar feed of one\'s own visits', description: 'Its address is told once. One made on an enrolled device ends with the device.' })
   async create(@CurrentActor() actor: Actor, @Body() body: CalendarFeedBody): Promise<Reply<NewCalendarFeedView>> {
     const { row, token } = await this.feeds.create(actor, body);
     return made({ ...toView(row), path: token === null ? null : `/v1/calendar/${token}.ics` }, row.version, token !== null);
@@ -32,6 +32,6 @@ export class CalendarFeedsController {
 }
 
 function toView(row: CalendarFeedEntity): CalendarFeedView {
-  const { id, personId, name } = row;
-  return { id, personId, name, revokedAt: row.revokedAt?.toISOString() ?? null, createdAt: row.createdAt.toISOString() };
+  const { id, personId, name, deviceId } = row;
+  return { id, personId, name, deviceId, revokedAt: row.revokedAt?.toISOString() ?? null, createdAt: row.createdAt.toISOString() };
 }

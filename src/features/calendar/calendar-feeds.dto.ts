@@ -21,6 +21,9 @@ export class CalendarFeedView {
   @ApiProperty({ type: 'string', description: 'Where it is used.' })
   name: string;
 
+  @ApiProperty({ type: 'string', format: 'uuid', nullable: true, description: 'The enrolled device that it was made on: when that is revoked, so is the feed. null for one made after a sign-in with a password.' })
+  deviceId: string | null;
+
   @ApiProperty({ type: 'string', format: 'date-time', nullable: true, description: 'When it was revoked; its address has answered 404 since.' })
   revokedAt: string | null;
 

@@ -8,6 +8,7 @@ import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import type { ListQuery, Page } from '../../platform/http/lists.js';
 import { idTaken, notFound } from '../../platform/http/problems.js';
 import { ResourceStore } from '../../platform/resources/resource-store.js';
+import { DeviceSessions } from '../sessions/index.js';
 import { CalendarFeedEntity } from './calendar-feed.entity.js';
 import type { CalendarFeedBody } from './calendar-feeds.dto.js';
 
@@ -25,17 +26,21 @@ export class CalendarFeedsService {
   constructor(
     private readonly db: TenantDatabase,
     private readonly clock: Clock,
+    private readonly sessions: DeviceSessions,
   ) {
     this.store = new ResourceStore(db, CalendarFeedEntity, 'calendar feed');
   }
 
-  /** @throws Problem 409 when the id was used with another body */
+  /** @throws Problem 409 when the id was used with another body, 401 on a device that is being revoked */
   async create(actor: Actor, body: CalendarFeedBody): Promise<MadeFeed> {
     const { companyId, personId } = actor;
     if (personId === null) throw new Error('Only a person has a calendar.');
     const id = body.id?.toLowerCase() ?? uuidv7();
     const secret = randomBytes(SECRET_BYTES);
-    const { row, created } = await this.store.create(actor, body.id ? body : { ...body, id }, { personId, name: body.name, secretHash: hashSecret(secret) });
+    const { row, created } = await this.db.write(actor, async () => {
+      const deviceId = await this.sessions.deviceOf(actor);
+      return this.store.create(actor, body.id ? body : { ...body, id }, { personId, name: body.name, deviceId, secretHash: hashSecret(secret) });
+    });
     // The same body under the same id, but from somebody else.
     if (row.personId !== personId) throw idTaken('calendar feed', id);
     return { row, token: created ? encodeSecretToken({ companyId, id, secret }) : null };
@@ -52,6 +57,13 @@ export class CalendarFeedsService {
       requireMaySee(actor, row);
       return row.revokedAt === null ? this.store.update(actor, id, row.version, { revokedAt: this.clock.now() }) : row;
     });
+  }
+
+  /** Those that were made on a device. Joins the transaction of the caller. */
+  async revokeAllOfDevice(actor: Actor, deviceId: string): Promise<void> {
+    await this.db.write(actor, (manager) =>
+      manager.query('UPDATE calendar_feed SET revoked_at = $3, version = version + 1 WHERE company_id = $1 AND device_id = $2 AND revoked_at IS NULL', [actor.companyId, deviceId, this.clock.now()]),
+    );
   }
 
   /** The feed that a token opens, or null when it opens none (any more). */

@@ -12,6 +12,8 @@ function checkSecret(value: unknown): string | null {
   return new Set(bytes).size < FEWEST_DIFFERENT ? 'must come from a cryptographic random generator; these bytes hardly differ' : null;
 }
 
+const DeviceNameField = (): PropertyDecorator => TextField({ description: 'What the phone is called in the list of devices.', max: 100, example: 'Yellow phone of the second crew' });
+
 @ApiSchema({ name: 'DeviceInput' })
 export class DeviceBody {
   @OwnIdField()
@@ -20,7 +22,7 @@ export class DeviceBody {
   @TextField({ description: 'The code, scanned or typed: in any case, with or without hyphens, O for 0 and I or L for 1.', max: 40, example: 'K7QF-2M9D-X4TW-0HBR' })
   code: string;
 
-  @TextField({ description: 'What the phone is called in the list of devices.', max: 100, example: 'Yellow phone of the second crew' })
+  @DeviceNameField()
   name: string;
 
   @Field(
@@ -29,6 +31,12 @@ export class DeviceBody {
     checkSecret,
   )
   secret: string;
+}
+
+@ApiSchema({ name: 'DeviceName' })
+export class DeviceNameBody {
+  @DeviceNameField()
+  name: string;
 }
 
 @ApiSchema({ name: 'DeviceSignIn' })

@@ -11,13 +11,15 @@ import { EnrolDevice } from './enrol-device.js';
 import { EnrolmentsController } from './enrolments.controller.js';
 import { EnrolmentsRepository } from './enrolments.repository.js';
 import { MakeEnrolment } from './make-enrolment.js';
+import { RenameDevice } from './rename-device.js';
 import { RevokeDevice } from './revoke-device.js';
 import { SignInDevice } from './sign-in-device.js';
 
 @Module({
   imports: [TypeOrmModule.forFeature([DeviceEntity, DeviceEnrolmentEntity]), PeopleModule],
   controllers: [DevicesController, EnrolmentsController, DeviceSessionsController],
-  providers: [DevicesRepository, EnrolmentsRepository, CodeLimits, MakeEnrolment, EnrolDevice, SignInDevice, RevokeDevice],
+  providers: [DevicesRepository, EnrolmentsRepository, CodeLimits, MakeEnrolment, EnrolDevice, SignInDevice, RevokeDevice, RenameDevice],
+  exports: [RevokeDevice],
 })
 export class DevicesModule implements OnModuleInit {
   constructor(

@@ -45,6 +45,10 @@ export class DevicesRepository {
     return this.db.write(actor, (manager) => entityRows(manager, DeviceEntity, 'WHERE company_id = $1 AND person_id = $2 AND revoked_at IS NULL ORDER BY id FOR UPDATE', [actor.companyId, personId]));
   }
 
+  rename(actor: Actor, row: DeviceEntity, name: string): Promise<DeviceEntity> {
+    return this.store.update(actor, row.id, row.version, { name });
+  }
+
   async revoke(actor: Actor, row: DeviceEntity, at: Date, because: string): Promise<DeviceEntity> {
     return this.store.update(actor, row.id, row.version, { revokedAt: at, revokedBecause: because });
   }

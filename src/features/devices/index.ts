@@ -1,1 +1,2 @@
 export { DevicesModule } from './devices.module.js';
+export { RevokeDevice } from './revoke-device.js';

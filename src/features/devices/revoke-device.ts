@@ -10,9 +10,13 @@ import { requireMaySee, requireMayVouchFor } from './devices.policy.js';
 import { DevicesRepository } from './devices.repository.js';
 import { EnrolmentsRepository } from './enrolments.repository.js';
 
+type Revocation = (actor: Actor, deviceId: string) => Promise<void>;
+
 /** Shuts devices out for good: their sessions end, and their credentials open no other. */
 @Injectable()
 export class RevokeDevice {
+  private readonly revocations: Revocation[] = [];
+
   constructor(
     private readonly db: TenantDatabase,
     private readonly devices: DevicesRepository,
@@ -21,6 +25,11 @@ export class RevokeDevice {
     private readonly sessions: DeviceSessions,
     private readonly clock: Clock,
   ) {}
+
+  /** What another slice does, in the same transaction, with what it keeps for a device that is shut out. */
+  whenRevoked(revocation: Revocation): void {
+    this.revocations.push(revocation);
+  }
 
   /** One that was revoked before stays as it is. @throws Problem 404 or 403 */
   async execute(actor: Actor, id: string, because: string): Promise<DeviceEntity> {
@@ -45,6 +54,7 @@ export class RevokeDevice {
 
   private async shutOut(actor: Actor, device: DeviceEntity, because: string): Promise<{ row: DeviceEntity; ended: readonly string[] }> {
     const row = await this.devices.revoke(actor, device, this.clock.now(), because);
+    for (const revocation of this.revocations) await revocation(actor, device.id);
     return { row, ended: await this.sessions.end(actor, device.id, 'the device was revoked') };
   }
 }

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor, Role } from '../../platform/auth/actor.js';
 import { Clock } from '../../platform/clock/clock.js';
+import { deviceRevoked } from './refusals.js';
 import type { SessionView } from './sessions.dto.js';
 import { SessionsRepository } from './sessions.repository.js';
 import { StandingSessions } from './standing-sessions.js';
@@ -30,6 +31,17 @@ export class DeviceSessions {
   /** Makes an end count at once in this process; others notice within seconds. */
   forget(companyId: string, sessionIds: readonly string[]): void {
     for (const id of sessionIds) this.standing.forget(companyId, id);
+  }
+
+  /**
+   * The enrolled device that somebody acts through, or null. It can't be revoked before the transaction of the caller
+   * ends, so that a revocation finds what is made there for the device.
+   * @throws Problem 401 when it was revoked meanwhile
+   */
+  async deviceOf(actor: Actor): Promise<string | null> {
+    const device = actor.sessionId === null ? null : await this.sessions.lockDevice(actor, actor.sessionId);
+    if (device?.revoked === true) throw deviceRevoked();
+    return device?.id ?? null;
   }
 
   /** Who a session stands for at this moment, or null when it has ended. */

@@ -93,10 +93,22 @@ export class SessionsRepository {
     });
   }
 
+  /** The device that opened a session, if one did, locked against its revocation until the transaction ends. */
+  async lockDevice(actor: Actor, sessionId: string): Promise<{ id: string; revoked: boolean } | null> {
+    return this.db.write(actor, async (manager) => {
+      const rows = await manager.query<{ id: string; revoked: boolean }[]>(
+        `SELECT d.id, d.revoked_at IS NOT NULL AS revoked FROM sign_in_session s JOIN device d ON d.company_id = s.company_id AND d.id = s.device_id
+         WHERE s.company_id = $1 AND s.id = $2 FOR SHARE OF d`,
+        [actor.companyId, sessionId],
+      );
+      return rows[0] ?? null;
+    });
+  }
+
   /** Notes that a device was there, unless another instance has noted it since `unless`. */
   async markSeen(companyId: string, deviceId: string, at: Date, unless: Date): Promise<void> {
     await this.db.read({ companyId }, (manager) =>
-      manager.query('UPDATE device SET last_seen_at = $3, version = version + 1 WHERE company_id = $1 AND id = $2 AND (last_seen_at IS NULL OR last_seen_at <= $4)', [companyId, deviceId, at, unless]),
+      manager.query('UPDATE device SET last_seen_at = $3 WHERE company_id = $1 AND id = $2 AND (last_seen_at IS NULL OR last_seen_at <= $4)', [companyId, deviceId, at, unless]),
     );
   }
 }
