@@ -1,21 +1,21 @@
 import fc from 'fast-check';
 import { decimal, type Decimal, sumDecimals } from '../../src/domain/decimal.js';
-import { cutByDay, overtimeMinutes, shareOut, weekLabor, type WorkPiece } from '../../src/domain/worktime/week/index.js';
+import { cutWork, overtimeMinutes, shareOut, weekLabor, type WorkPiece } from '../../src/domain/worktime/week/index.js';
 import { refusals } from './support.js';
 
+const hour = 3_600_000;
 const NOTHING = { allPay: decimal(0), straightPay: decimal(0) };
 const terms = { currency: 'USD', thresholds: { weeklyHours: decimal(40), dailyHours: null }, burden: [], before: NOTHING };
 const piece = (changes: Partial<WorkPiece>): WorkPiece => ({
-  entryId: 'e', jobId: 'a', costCode: 'edge', workday: '1', minutes: decimal(60), hourlyWage: decimal(20), burdenPercent: decimal(0), ...changes,
+  jobId: 'a', costCode: 'edge', workday: '1', milliseconds: hour, hourlyWage: decimal(20), burdenPercent: decimal(0), ...changes,
 });
 const total = (list: readonly Decimal[]): string => sumDecimals(list).toFixed();
 
 const anyPiece = fc.record({
-  entryId: fc.uuid(),
   jobId: fc.constantFrom('a', 'b', 'c'),
   costCode: fc.constantFrom('edge', 'cleanout', 'travel'),
   workday: fc.constantFrom('1', '2', '3', '4', '5', '6', '7'),
-  minutes: fc.integer({ min: 0, max: 900_000 }).map((n) => decimal(n).div(1_000)),
+  milliseconds: fc.integer({ min: 0, max: 54_000_000 }),
   hourlyWage: fc.integer({ min: 0, max: 900_000 }).map((n) => decimal(n).div(10_000)),
   burdenPercent: fc.integer({ min: 0, max: 600_000 }).map((n) => decimal(n).div(10_000)),
 });
@@ -54,25 +54,25 @@ test('pays a week alike in whatever order its entries come', () => {
 });
 
 test('lets every minute of the week carry the same premium, whichever job came last', () => {
-  const pieces = [piece({ jobId: 'a', minutes: decimal(25 * 60) }), piece({ jobId: 'b', minutes: decimal(25 * 60) })];
+  const pieces = [piece({ jobId: 'a', milliseconds: 25 * hour }), piece({ jobId: 'b', milliseconds: 25 * hour })];
   const week = weekLabor(pieces, terms);
   expect([week.premium.toFixed(), week.total.toFixed()]).toEqual(['100', '1100']);
   expect(shareOut(week.total, pieces, week.weights, levels, 'USD').map((share) => share.toFixed())).toEqual(['550', '550']);
 });
 
 test('takes the flat percentage of each entry on its pay, the premium included', () => {
-  const week = weekLabor([piece({ minutes: decimal(50 * 60), burdenPercent: decimal('22.5') })], terms);
+  const week = weekLabor([piece({ milliseconds: 50 * hour, burdenPercent: decimal('22.5') })], terms);
   expect([week.straightPay, week.premium, week.burden[0]?.amount, week.total].map((amount) => amount?.toFixed())).toEqual(['1000', '100', '247.5', '1347.5']);
 });
 
 test('leaves the premium out of a component on straight pay, and stops each at its own cap', () => {
-  const week = weekLabor([piece({ minutes: decimal(50 * 60), burdenPercent: decimal(99) })], { ...terms, burden: components, before: { allPay: decimal(850), straightPay: decimal(1_000) } });
+  const week = weekLabor([piece({ milliseconds: 50 * hour, burdenPercent: decimal(99) })], { ...terms, burden: components, before: { allPay: decimal(850), straightPay: decimal(1_000) } });
   // 50 left of 900 on all pay, 800 left of 1,800 on straight pay of 1,000.
   expect(week.burden.map(({ amount }) => amount.toFixed())).toEqual(['3.1', '49.6']);
 });
 
 test('knows no rate for a week that was all break', () => {
-  const week = weekLabor([piece({ minutes: decimal(0) })], terms);
+  const week = weekLabor([piece({ milliseconds: 0 })], terms);
   expect([week.regularRate, week.total.toFixed()]).toEqual([null, '0']);
 });
 
@@ -87,33 +87,32 @@ test('refuses minutes below zero, saying which day', () => {
   expect(refusals(() => overtimeMinutes([decimal(1), decimal(-1)], terms.thresholds))).toEqual(['/minutesByDay/1']);
 });
 
-const hour = 3_600_000;
-
 test('cuts a night shift at the hour of the day and its break in proportion', () => {
   const span = { startedAt: new Date(22 * hour), endedAt: new Date(30 * hour), pauses: [], unpaidMinutes: 40 };
-  const cut = cutByDay(span, [0, 24 * hour, 48 * hour]);
-  expect(cut.map(({ day, minutes }) => [day, minutes.toNumber()])).toEqual([[0, 110], [1, 330]]);
+  const cut = cutWork(span, [0, 24 * hour, 48 * hour]);
+  expect(cut.map(({ place, milliseconds }) => [place, milliseconds / 60_000])).toEqual([[0, 110], [1, 330]]);
 });
 
 test('takes a pause from the day that it was in', () => {
   const pauses = [{ startedAt: new Date(25 * hour), endedAt: new Date(26 * hour) }, { startedAt: new Date(23.75 * hour), endedAt: new Date(24.25 * hour) }];
-  const cut = cutByDay({ startedAt: new Date(22 * hour), endedAt: new Date(30 * hour), pauses, unpaidMinutes: 39 }, [0, 24 * hour, 48 * hour]);
+  const cut = cutWork({ startedAt: new Date(22 * hour), endedAt: new Date(30 * hour), pauses, unpaidMinutes: 39 }, [0, 24 * hour, 48 * hour]);
   // 105 and 285 minutes are left of the pauses; a tenth of each goes with the 39 minutes.
-  expect(cut.map(({ day, minutes }) => [day, minutes.toNumber()])).toEqual([[0, 94.5], [1, 256.5]]);
+  expect(cut.map(({ place, milliseconds }) => [place, milliseconds / 60_000])).toEqual([[0, 94.5], [1, 256.5]]);
 });
 
 test('keeps a day of which all was pause', () => {
   const pauses = [{ startedAt: new Date(24 * hour), endedAt: new Date(26 * hour) }];
-  const cut = (startedAt: number) => cutByDay({ startedAt: new Date(startedAt * hour), endedAt: new Date(26 * hour), pauses, unpaidMinutes: 0 }, [0, 24 * hour, 48 * hour]);
-  expect([cut(22), cut(24)].map((days) => days.map(({ day, minutes }) => [day, minutes.toNumber()]))).toEqual([[[0, 120], [1, 0]], [[1, 0]]]);
+  const cut = (startedAt: number) => cutWork({ startedAt: new Date(startedAt * hour), endedAt: new Date(26 * hour), pauses, unpaidMinutes: 0 }, [0, 24 * hour, 48 * hour]);
+  expect([cut(22), cut(24)].map((days) => days.map(({ place, milliseconds }) => [place, milliseconds / 60_000]))).toEqual([[[0, 120], [1, 0]], [[1, 0]]]);
 });
 
 test('loses no minute to a cut, wherever the days begin', () => {
   const starts = fc.uniqueArray(fc.integer({ min: 1, max: 9_999 }), { maxLength: 12 }).map((list) => [0, ...list.sort((a, b) => a - b), 10_000]);
   fc.assert(
-    fc.property(starts, fc.integer({ min: 0, max: 4_999 }), fc.integer({ min: 1, max: 5_000 }), (days, from, length) => {
-      const minutes = cutByDay({ startedAt: new Date(from * 1_000), endedAt: new Date((from + length) * 1_000), pauses: [], unpaidMinutes: 0 }, days.map((day) => day * 1_000)).map((cut) => cut.minutes);
-      expect(sumDecimals(minutes).times(60).minus(length).abs().lt('1e-30')).toBe(true);
+    fc.property(starts, fc.integer({ min: 0, max: 4_999 }), fc.integer({ min: 1, max: 5_000 }), fc.double({ min: 0, max: 1, noNaN: true }), (days, from, length, unpaid) => {
+      const pieces = cutWork({ startedAt: new Date(from * 1_000), endedAt: new Date((from + length) * 1_000), pauses: [], unpaidMinutes: Math.floor((length / 60) * unpaid) }, days.map((day) => day * 1_000)).map((cut) => cut.milliseconds);
+      expect(pieces.reduce((sum, piece) => sum + piece, 0)).toBe(length * 1_000 - Math.floor((length / 60) * unpaid) * 60_000);
+      expect(pieces.every((piece) => Number.isInteger(piece) && piece >= 0)).toBe(true);
     }),
   );
 });

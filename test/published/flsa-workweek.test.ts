@@ -28,8 +28,8 @@ test.each([
   ['Australia/Sydney', '2026-04-05', '2026-04-04T16:00:00Z', 25],
   ['America/St_Johns', '2026-03-08', '2026-03-08T05:30:00Z', 23],
 ])('C: in %s the clocks change on %s at %s, within a workday of %d hours', (zone, day, transition, hours) => {
-  const calendar = new WorkCalendar({ timeZone: zone, startsOn: 'sunday', startsAt: '00:00' }, new Date(transition), new Date(transition));
-  const at = calendar.days.findIndex((known) => known === day);
+  const calendar = new WorkCalendar({ timeZone: zone, startsOn: 'sunday', startsAt: '00:00' }, new Date(transition), new Date(transition), 'days');
+  const at = calendar.starts.findIndex((_, place) => calendar.dayAt(place) === day);
   const [begins, ends] = [calendar.starts[at] ?? 0, calendar.starts[at + 1] ?? 0];
   expect((ends - begins) / 3_600_000).toBe(hours);
   expect(Date.parse(transition)).toBeGreaterThan(begins);

@@ -37,6 +37,7 @@ export function bodiesFor(world: World): Bodies {
     '/v1/labor-rules': { costCode: 'cleanout', name: 'Clean-out by hand', quantity: 'sedimentVolume', unit: 'yd3', setupHours: '3', hoursPerUnit: '1.75', minimumHours: '6', effectiveFrom: '2026-01-01' },
     '/v1/work-week-policies': { startsOn: 'monday', startsAt: '00:00', weeklyOvertimeHours: '40', effectiveFrom: '2026-01-01' },
     '/v1/burden-rates': { code: 'insurance', name: 'Insurance by payroll', percent: '6.5', yearlyWageCap: '9000.00', base: 'straight-pay', effectiveFrom: '2026-01-01' },
+    '/v1/opening-wages': { personId: id('people'), through: '2026-03-31', allPay: money('6500.00') },
     '/v1/parts': { sku: `PUMP-${uuidv7()}`, name: 'Pump', unit: 'each', unitCost: money('412.35'), markupPercent: '35', packSize: '1', taxCategory: 'materials', attributes: { kind: 'pump', powerWatts: 320 } },
     '/v1/quotes': {
       surveyId: id('surveys'),
@@ -99,7 +100,7 @@ export async function makeWorld({ owner, crew }: Pick<TestCompany, 'owner' | 'cr
     const answer = await send(owner, path, bodiesFor(world)[path] ?? {});
     world[path.replace('/v1/', '')] = (answer as { id: string }).id;
   };
-  for (const path of ['/v1/customers', '/v1/sites', '/v1/features', '/v1/equipment', '/v1/surveys', '/v1/labor-rules', '/v1/work-week-policies', '/v1/burden-rates', '/v1/parts', '/v1/quotes']) await make(path);
+  for (const path of ['/v1/customers', '/v1/sites', '/v1/features', '/v1/equipment', '/v1/surveys', '/v1/labor-rules', '/v1/work-week-policies', '/v1/burden-rates', '/v1/opening-wages', '/v1/parts', '/v1/quotes']) await make(path);
   await send(owner, `/v1/quotes/${world['quotes']}/issue`, {});
   const accepted = (await send(owner, `/v1/quotes/${world['quotes']}/acceptance`, bodiesFor(world)['/v1/quotes/{id}/acceptance'] ?? {})) as { jobId: string };
   world['jobs'] = accepted.jobId;

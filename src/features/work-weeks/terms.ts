@@ -14,6 +14,8 @@ export class Terms {
   readonly currency: string;
   /** Whether a week can depend on what was earned earlier in its year. */
   readonly capped: boolean;
+  /** Whether it can matter on which day of a week work was. */
+  readonly cut: 'days' | 'weeks';
 
   /**
    * @param policies the one that counts first
@@ -27,6 +29,7 @@ export class Terms {
     const { startsOn = 'monday', startsAt = '00:00' } = policies[0] ?? {};
     this.anchor = { timeZone: company.timeZone, startsOn, startsAt };
     this.currency = company.currency;
+    this.cut = policies.some((policy) => policy.dailyOvertimeHours !== null) ? 'days' : 'weeks';
     this.capped = rates.some((rate) => rate.yearlyWageCap !== null);
   }
 

@@ -27,35 +27,82 @@ export function weekOf(anchor: WeekAnchor, day: string): WorkWeek {
   return { firstDay: first.toString(), lastDay: last.toString(), startsAt: new Date(startOf(anchor, first)), endsAt: new Date(startOf(anchor, next)) };
 }
 
+/** The workweek that an instant lies in. */
+export function weekOfInstant(anchor: WeekAnchor, instant: Date): WorkWeek {
+  return weekOf(anchor, workdayOf(anchor, instant));
+}
+
+/** @param day YYYY-MM-DD */
+export function dayAfter(day: string): string {
+  return Temporal.PlainDate.from(day).add({ days: 1 }).toString();
+}
+
 /** The day that the workday of an instant begins on: YYYY-MM-DD. */
 export function workdayOf(anchor: WeekAnchor, instant: Date): string {
   const local = Temporal.Instant.fromEpochMilliseconds(instant.getTime()).toZonedDateTimeISO(anchor.timeZone).toPlainDate();
   return (startOf(anchor, local) <= instant.getTime() ? local : local.subtract({ days: 1 })).toString();
 }
 
-/** All workdays of the weeks from one instant to another, found once, so that many entries are cut without a calendar. */
+/** The weeks from one instant to another, found once, so that many entries are cut without a calendar. */
 export class WorkCalendar {
-  /** Instants in milliseconds at which the days begin, and then the one at which the last one ends. */
+  /** Instants in milliseconds at which work is cut, and then the one at which the last week ends. */
   readonly starts: readonly number[];
-  /** YYYY-MM-DD of each day. */
-  readonly days: readonly string[];
+  private readonly first: Temporal.PlainDate;
+  /** The day that each stretch begins on. */
+  private readonly names: readonly string[];
+  /** How many days after the first one each stretch begins. */
+  private readonly offsets: readonly number[];
+  /** Many people have the same weeks, and calendars take their time. */
+  private readonly weeks = new Map<number, WorkWeek>();
 
-  constructor(anchor: WeekAnchor, from: Date, until: Date) {
-    const first = firstDayOf(anchor, Temporal.PlainDate.from(workdayOf(anchor, from)));
+  /**
+   * @param cut `days` where it matters on which day of a week work was; `weeks` else, which many years of them need
+   * @param alsoAt days, YYYY-MM-DD, at which work is cut as well
+   */
+  constructor(
+    private readonly anchor: WeekAnchor,
+    from: Date,
+    until: Date,
+    cut: 'days' | 'weeks',
+    alsoAt: readonly string[] = [],
+  ) {
+    this.first = firstDayOf(anchor, Temporal.PlainDate.from(workdayOf(anchor, from)));
     const end = firstDayOf(anchor, Temporal.PlainDate.from(workdayOf(anchor, until))).add({ days: 7 });
-    const days = Array.from({ length: first.until(end).days }, (_, n) => first.add({ days: n }));
-    this.days = days.map(String);
-    this.starts = [...days, end].map((day) => startOf(anchor, day));
+    const days = this.first.until(end).days;
+    const step = cut === 'days' ? 1 : 7;
+    const offsets = new Set(Array.from({ length: days / step }, (_, n) => n * step));
+    for (const day of alsoAt) {
+      const offset = this.first.until(day).days;
+      if (offset >= 0 && offset < days) offsets.add(offset);
+    }
+    this.offsets = [...offsets].sort((a, b) => a - b);
+    this.names = this.offsets.map((offset) => this.day(offset).toString());
+    this.starts = [...this.offsets.map((offset) => this.startAt(offset)), startOf(anchor, end)];
   }
 
-  /** The place of a day's week among the weeks. */
-  weekAt(day: number): number {
-    return Math.floor(day / 7);
+  /** The day that a stretch begins on: YYYY-MM-DD. */
+  dayAt(place: number): string {
+    return this.names[place] ?? '';
+  }
+
+  /** Which of the weeks a stretch is of. */
+  weekAt(place: number): number {
+    return Math.floor((this.offsets[place] ?? 0) / 7);
   }
 
   week(index: number): WorkWeek {
     const [first, last] = [index * 7, index * 7 + 6];
-    return { firstDay: this.days[first] ?? '', lastDay: this.days[last] ?? '', startsAt: new Date(this.starts[first] ?? NaN), endsAt: new Date(this.starts[last + 1] ?? NaN) };
+    const known = this.weeks.get(index) ?? { firstDay: this.day(first).toString(), lastDay: this.day(last).toString(), startsAt: new Date(this.startAt(first)), endsAt: new Date(this.startAt(last + 1)) };
+    this.weeks.set(index, known);
+    return known;
+  }
+
+  private day(offset: number): Temporal.PlainDate {
+    return this.first.add({ days: offset });
+  }
+
+  private startAt(offset: number): number {
+    return startOf(this.anchor, this.day(offset));
   }
 }
 

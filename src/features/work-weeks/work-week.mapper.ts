@@ -1,13 +1,15 @@
 import { Decimal } from '../../domain/decimal.js';
 import { type MoneyBody, toMoneyBody } from '../../platform/http/fields/index.js';
+import { inMinutes } from '../../domain/worktime/week/index.js';
+import type { EntryPiece } from './entry-pieces.js';
 import type { PersonWeek } from './person-weeks.js';
 import { burdenWorking, overtimeWorking, premiumWorking, straightWorking, workedWorking } from './work-week.working.js';
 import type { WorkWeekView } from './work-weeks.dto.js';
 
-export function toWorkWeekView(of: PersonWeek, currency: string): WorkWeekView {
+export function toWorkWeekView(of: PersonWeek<EntryPiece>, currency: string): WorkWeekView {
   const money = (amount: Decimal): MoneyBody => toMoneyBody(amount, currency);
   const { week, labor } = of;
-  const shown = ({ entryId, jobId, costCode, minutes, cost }: Share) => ({ entryId, jobId, costCode, hours: inHours(minutes), cost: money(cost) });
+  const shown = ({ entryId, jobId, costCode, milliseconds, cost }: Share) => ({ entryId, jobId, costCode, hours: inHours(inMinutes(milliseconds)), cost: money(cost) });
   return {
     personId: of.personId,
     firstDay: week.firstDay,
@@ -30,16 +32,16 @@ interface Share {
   readonly entryId: string;
   readonly jobId: string;
   readonly costCode: string;
-  readonly minutes: Decimal;
+  readonly milliseconds: number;
   readonly cost: Decimal;
 }
 
-function summed({ pieces, shares }: PersonWeek, key: (share: Share) => string): Share[] {
+function summed({ pieces, shares }: PersonWeek<EntryPiece>, key: (share: Share) => string): Share[] {
   const sums = new Map<string, Share>();
-  pieces.forEach(({ entryId, jobId, costCode, minutes }, index) => {
-    const share = { entryId, jobId, costCode, minutes, cost: shares[index] ?? new Decimal(0) };
+  pieces.forEach(({ entryId, jobId, costCode, milliseconds }, index) => {
+    const share = { entryId, jobId, costCode, milliseconds, cost: shares[index] ?? new Decimal(0) };
     const before = sums.get(key(share));
-    sums.set(key(share), before === undefined ? share : { ...before, minutes: before.minutes.plus(minutes), cost: before.cost.plus(share.cost) });
+    sums.set(key(share), before === undefined ? share : { ...before, milliseconds: before.milliseconds + milliseconds, cost: before.cost.plus(share.cost) });
   });
   return [...sums.values()];
 }

@@ -1,13 +1,12 @@
-import { Decimal, plain, sumDecimals } from '../../domain/decimal.js';
+import { Decimal, plain } from '../../domain/decimal.js';
 import type { Working, WorkingStep } from '../../domain/working.js';
-import type { BurdenAmount } from '../../domain/worktime/week/index.js';
+import { type BurdenAmount, inMinutes, type WorkPiece } from '../../domain/worktime/week/index.js';
 import type { PersonWeek } from './person-weeks.js';
 
 const hoursOf = (minutes: Decimal): string => plain(minutes.div(60));
 
 export function workedWorking({ pieces, labor }: PersonWeek): Working {
-  const days = new Map<string, Decimal>();
-  for (const { workday, minutes } of pieces) days.set(workday, minutes.plus(days.get(workday) ?? 0));
+  const days = minutesBy(pieces, (piece) => piece.workday);
   return {
     rule: 'All time of the week less breaks that are not paid; rests under 20 minutes are work (29 CFR 785.18), as is travel between sites (785.38).',
     inputs: [...days].map(([day, minutes]) => ({ name: day, value: plain(minutes), unit: 'min' })),
@@ -28,8 +27,7 @@ export function overtimeWorking({ labor, thresholds: { weeklyHours, dailyHours }
 }
 
 export function straightWorking({ pieces, labor }: PersonWeek, currency: string): Working {
-  const wages = new Map<string, Decimal>();
-  for (const { hourlyWage, minutes } of pieces) wages.set(plain(hourlyWage), minutes.plus(wages.get(plain(hourlyWage)) ?? 0));
+  const wages = minutesBy(pieces, (piece) => plain(piece.hourlyWage));
   const steps: WorkingStep[] = [...wages].map(([wage, minutes]) => ({ label: `hours at ${wage}`, expression: `${plain(minutes)} × ${wage} / 60`, value: plain(minutes.times(wage).div(60)), unit: currency }));
   return {
     rule: 'Hours × the wage when they were entered, summed exactly and rounded half up once.',
@@ -50,14 +48,14 @@ export function premiumWorking({ labor }: PersonWeek, currency: string): Working
   };
 }
 
-export function burdenWorking({ labor, rates, before, pieces }: PersonWeek, { component, amount }: BurdenAmount, currency: string): Working {
+export function burdenWorking({ labor, rates, before, pieces }: PersonWeek, { component, amount, exactWithPay }: BurdenAmount, currency: string): Working {
   const allPay = labor.straightPay.plus(labor.premium);
   if (component === null) {
     const percents = [...new Set(pieces.map((piece) => plain(piece.burdenPercent)))];
     return {
       rule: 'The person\'s own percentage when the hours were entered, on their pay; pay and burden are rounded together, half up.',
       inputs: [{ name: 'pay', value: plain(allPay), unit: currency }, ...percents.map((value) => ({ name: 'burden', value, unit: '%' }))],
-      steps: [{ label: 'burden', expression: `round(${plain(sumDecimals(labor.weights))}) − ${plain(allPay)}`, value: plain(amount), unit: currency }],
+      steps: [{ label: 'burden', expression: `round(${plain(exactWithPay ?? allPay)}) − ${plain(allPay)}`, value: plain(amount), unit: currency }],
     };
   }
   const rate = rates.find(({ code }) => code === component.code);
@@ -73,4 +71,11 @@ export function burdenWorking({ labor, rates, before, pieces }: PersonWeek, { co
     ],
     steps: [{ label: component.code, expression: `round(${due} × ${plain(component.percent)} / 100)`, value: plain(amount), unit: currency }],
   };
+}
+
+/** Minutes by a key of their pieces, in the order in which the keys come up. */
+function minutesBy(pieces: readonly WorkPiece[], key: (piece: WorkPiece) => string): Map<string, Decimal> {
+  const sums = new Map<string, number>();
+  for (const piece of pieces) sums.set(key(piece), piece.milliseconds + (sums.get(key(piece)) ?? 0));
+  return new Map([...sums].map(([name, milliseconds]) => [name, inMinutes(milliseconds)]));
 }

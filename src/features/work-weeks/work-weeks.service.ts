@@ -4,12 +4,14 @@ import type { Actor } from '../../platform/auth/actor.js';
 import { Clock } from '../../platform/clock/clock.js';
 import type { Page } from '../../platform/http/lists.js';
 import { CompaniesService } from '../companies/index.js';
-import { LoggedWorkRepository, type Reach } from '../time-entries/index.js';
+import { LoggedWorkRepository, WorkSumsRepository } from '../time-entries/index.js';
 import { BurdenRatesService } from './burden/burden-rates.service.js';
-import { type PersonWeek, personWeeks } from './person-weeks.js';
+import { EarnedService } from './earned.service.js';
+import { type EntryPiece, entryPieces } from './entry-pieces.js';
+import { type PersonWeek, personWeeks, type PlacedPiece } from './person-weeks.js';
 import { WorkWeekPoliciesService } from './policy/work-week-policies.service.js';
 import { Terms } from './terms.js';
-import { weekOf, workdayOf } from './work-calendar.js';
+import { WorkCalendar, weekOf, weekOfInstant, workdayOf } from './work-calendar.js';
 import type { WorkWeeksQuery } from './work-weeks.dto.js';
 
 /** The labor of a job on one cost code. */
@@ -21,6 +23,9 @@ export interface LaborOnCostCode {
   readonly cost: Decimal;
 }
 
+/** A week's total goes to its jobs, and what a job gets to its cost codes. */
+const JOB_AND_CODE = [(piece: PlacedPiece) => piece.jobId, (piece: PlacedPiece) => piece.costCode] as const;
+
 /** What people's hours come to by the workweek. */
 @Injectable()
 export class WorkWeeksService {
@@ -29,36 +34,40 @@ export class WorkWeeksService {
     private readonly policies: WorkWeekPoliciesService,
     private readonly rates: BurdenRatesService,
     private readonly work: LoggedWorkRepository,
+    private readonly sums: WorkSumsRepository,
+    private readonly earned: EarnedService,
     private readonly clock: Clock,
   ) {}
 
-  /** The week of a day, one item for each person who worked in it, newest person first; four statements. */
-  async list(actor: Actor, { of, personId, limit, cursor }: WorkWeeksQuery): Promise<{ page: Page<PersonWeek>; currency: string }> {
+  /** The week of a day, one item for each person who worked in it, newest person first; at most six statements. */
+  async list(actor: Actor, { of, personId, limit, cursor }: WorkWeeksQuery): Promise<{ page: Page<PersonWeek<EntryPiece>>; currency: string }> {
     const terms = await this.terms(actor);
     const week = weekOf(terms.anchor, of ?? workdayOf(terms.anchor, this.clock.now()));
     // One person more than asked for tells whether there is another page.
-    const work = await this.work.between(actor, week.startsAt, week.endsAt, { limit: limit + 1, after: cursor ?? null, personId: personId ?? null }, reachOf(terms));
-    const found = personWeeks(work, terms, ({ firstDay }) => firstDay === week.firstDay);
-    const items = found.slice(0, limit);
-    return { page: { items, nextCursor: found.length > limit ? (items.at(-1)?.personId ?? null) : null }, currency: terms.currency };
+    const work = await this.work.between(actor, week.startsAt, week.endsAt, { limit: limit + 1, after: cursor ?? null, personId: personId ?? null });
+    const people = [...new Set(work.map((entry) => entry.personId))];
+    const spans = people.slice(0, limit).map((person) => ({ personId: person, from: week.startsAt, until: week.startsAt }));
+    const calendar = new WorkCalendar(terms.anchor, week.startsAt, week.startsAt, 'days');
+    const pieces = entryPieces(work, calendar).filter((piece) => spans.some((span) => span.personId === piece.personId));
+    const items = personWeeks(pieces, calendar, terms, await this.earned.before(actor, spans, terms), [...JOB_AND_CODE, (piece) => piece.entryId]);
+    return { page: { items, nextCursor: people.length > limit ? (items.at(-1)?.personId ?? null) : null }, currency: terms.currency };
   }
 
   /**
    * A job's part of the weeks in which people worked on it, by cost code. Over all jobs these parts add up to the
-   * payroll of the weeks and the burden on it, to the cent. Four statements.
+   * payroll of the weeks and the burden on it, to the cent. At most seven statements.
    */
   async laborOfJob(actor: Actor, jobId: string): Promise<LaborOnCostCode[]> {
     const terms = await this.terms(actor);
-    const work = await this.work.ofPeopleOnJob(actor, jobId, reachOf(terms));
-    const sums = new Map<string, { costCode: string; minutes: Decimal; cost: Decimal }>();
-    for (const { pieces, shares } of personWeeks(work, terms, (_week, parts) => parts.some((piece) => piece.jobId === jobId))) {
-      pieces.forEach((piece, index) => {
-        if (piece.jobId !== jobId) return;
-        const { minutes, cost } = sums.get(piece.costCode) ?? { minutes: new Decimal(0), cost: new Decimal(0) };
-        sums.set(piece.costCode, { costCode: piece.costCode, minutes: minutes.plus(piece.minutes), cost: cost.plus(shares[index] ?? 0) });
-      });
-    }
-    return [...sums.values()].map(({ costCode, minutes, cost }) => ({ costCode, hours: minutes.div(60), cost }));
+    const onJob = await this.sums.spansOnJob(actor, jobId);
+    if (onJob.length === 0) return [];
+    const spans = onJob.map(({ personId, from, until }) => ({ personId, from: weekOfInstant(terms.anchor, from).startsAt, until: weekOfInstant(terms.anchor, until).endsAt }));
+    const edge = (pick: (...times: number[]) => number, of: 'from' | 'until'): Date => new Date(pick(...onJob.map((span) => span[of].getTime())));
+    const calendar = new WorkCalendar(terms.anchor, edge(Math.min, 'from'), edge(Math.max, 'until'), terms.cut);
+    const work = (await this.sums.byJob(actor, spans, calendar.starts)).map((sum) => ({ ...sum, workday: String(sum.place) }));
+    const jobsOf = new Set(work.filter((sum) => sum.jobId === jobId).map((sum) => `${sum.personId} ${calendar.weekAt(sum.place)}`));
+    const wanted = work.filter((sum) => jobsOf.has(`${sum.personId} ${calendar.weekAt(sum.place)}`));
+    return onCostCodes(jobId, personWeeks(wanted, calendar, terms, await this.earned.before(actor, onJob, terms), JOB_AND_CODE));
   }
 
   private async terms(actor: Actor): Promise<Terms> {
@@ -66,6 +75,15 @@ export class WorkWeeksService {
   }
 }
 
-function reachOf(terms: Terms): Reach {
-  return terms.capped ? 'year' : 'weeks';
+function onCostCodes(jobId: string, weeks: readonly PersonWeek[]): LaborOnCostCode[] {
+  const sums = new Map<string, LaborOnCostCode & { readonly milliseconds: number }>();
+  for (const { pieces, shares } of weeks) {
+    pieces.forEach(({ jobId: job, costCode, milliseconds }, index) => {
+      if (job !== jobId) return;
+      const before = sums.get(costCode);
+      const worked = milliseconds + (before?.milliseconds ?? 0);
+      sums.set(costCode, { costCode, milliseconds: worked, hours: new Decimal(worked).div(3_600_000), cost: (before?.cost ?? new Decimal(0)).plus(shares[index] ?? 0) });
+    });
+  }
+  return [...sums.values()].map(({ costCode, hours, cost }) => ({ costCode, hours, cost }));
 }

@@ -1,5 +1,7 @@
 export { type BurdenComponent, burdenOn } from './burden.js';
-export { type CutSpan, cutByDay, type LoggedSpan } from './cut.js';
+export { type CutSpan, cutWork, type LoggedSpan, placeOf } from './cut.js';
 export { overtimeMinutes, overtimePremium, type OvertimeThresholds, regularRate } from './overtime.js';
 export { shareOut } from './share-out.js';
-export { type BurdenAmount, type EarnedBefore, weekLabor, type WeekLabor, weekPay, type WeekTerms, type WorkPiece } from './week-labor.js';
+export { type BurdenAmount, weekLabor, type WeekLabor, type WeekTerms, type WorkPiece } from './week-labor.js';
+export { inMinutes, type PaidTime, type PayTerms, type WeekPay, weekPay } from './week-pay.js';
+export { type EarnedBefore, NOTHING_EARNED, type OpeningWages, type PaidWeek, yearToDate } from './year-to-date.js';

@@ -17,7 +17,8 @@ export function shareOut<T>(total: Decimal, items: readonly T[], weights: readon
   function hand(amount: Decimal, indexes: readonly number[], depth: number): void {
     const level = levels[depth];
     const groups = level === undefined ? indexes.map((index) => [index]) : grouped(indexes, level);
-    const parts = allocate(amount, groups.map((group) => sumDecimals(group.map(weightAt))), currency);
+    // Most weeks have one job a level down, which takes all of it.
+    const parts = groups.length === 1 ? [amount] : allocate(amount, groups.map((group) => sumDecimals(group.map(weightAt))), currency);
     groups.forEach((group, place) => {
       const part = parts[place] ?? amount;
       if (level !== undefined) return hand(part, group, depth + 1);
