@@ -1,7 +1,7 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { IsOptional, ValidateBy } from 'class-validator';
-import { isUnit, kindOf, toSi, UNITS, type QuantityKind, unitsOf } from '../../../domain/quantity/index.js';
+import { fromSi, isUnit, kindOf, toSi, UNITS, type QuantityKind, type Unit, unitsOf } from '../../../domain/quantity/index.js';
 import { type FieldOptions } from './field.js';
 
 /** A measured or computed quantity on the wire. */
@@ -32,8 +32,13 @@ export function checkQuantity(value: unknown, kind: QuantityKind, minSi: number,
   if (typeof unit !== 'string' || !isUnit(unit) || kindOf(unit) !== kind) return `/unit: must be a unit of ${kind}; the units allowed here are ${units}`;
   if (typeof number !== 'number' || !Number.isFinite(number)) return '/value: must be a finite number';
   const si = toSi({ value: number, unit });
-  if (si < minSi || si > maxSi) return `/value: is out of range; a ${kind} here lies between ${minSi} and ${maxSi} ${unitsOf(kind).at(-1)}`;
+  if (si < minSi || si > maxSi) return `/value: is out of range; a ${kind} here lies between ${inWords(minSi, unit)} and ${inWords(maxSi, unit)} ${unit}`;
   return null;
+}
+
+/** A bound in the unit that was sent, so that the two can be compared; no more digits than anybody reads. */
+function inWords(si: number, unit: Unit): number {
+  return Number(fromSi(si, unit).toPrecision(6));
 }
 
 export function QuantityField(options: QuantityOptions): PropertyDecorator {
