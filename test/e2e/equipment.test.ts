@@ -23,7 +23,7 @@ describe('equipment', () => {
     };
     const made = await company.crewLead.post('/v1/equipment', body);
     expect(made.status).toBe(201);
-    expect(made.body).toEqual({ id: made.body.id, ...body, createdAt: made.body.createdAt });
+    expect(made.body).toEqual({ id: made.body.id, ...body, removedOn: null, createdAt: made.body.createdAt });
     expect((await company.crew.get(`/v1/equipment/${made.body.id}`)).body).toEqual(made.body);
   });
 
@@ -50,6 +50,13 @@ describe('equipment', () => {
     expect(sameDay.status).toBe(201);
     const patched = await company.owner.patch(`/v1/equipment/${sameDay.body.id}`, { installedOn: '2026-05-03' }, '"1"');
     expect([patched.status, patched.body.errors[0].pointer]).toEqual([400, '/warrantyUntil']);
+  });
+
+  it('says the day that an item was taken out, not before it was installed', async () => {
+    const { body } = await company.owner.post('/v1/equipment', { ...skimmer(), installedOn: '2026-05-02' });
+    const early = await company.owner.patch(`/v1/equipment/${body.id}`, { removedOn: '2026-05-01' });
+    expect([early.status, early.body.errors[0].pointer]).toEqual([400, '/removedOn']);
+    expect((await company.owner.patch(`/v1/equipment/${body.id}`, { removedOn: '2026-05-02' })).body.removedOn).toBe('2026-05-02');
   });
 
   it.each([

@@ -14,6 +14,7 @@ import { AttachmentSubjects } from './attachment-subjects.js';
 import { AttachmentsController } from './attachments.controller.js';
 import { AttachmentsRepository } from './attachments.repository.js';
 import { AttachmentsService } from './attachments.service.js';
+import { EquipmentAttachments } from './equipment-attachments.js';
 import { SyncAttachments } from './sync-attachments.js';
 import { BeginUpload } from './uploads/begin-upload.js';
 import { FinishUpload } from './uploads/finish-upload.js';
@@ -26,8 +27,8 @@ import { UploadsRepository } from './uploads/uploads.repository.js';
 @Module({
   imports: [TypeOrmModule.forFeature([UploadEntity, UploadPieceEntity, AttachmentEntity]), CompaniesModule, JobsModule, FeaturesModule, EquipmentModule, CostsModule],
   controllers: [UploadsController, AttachmentsController],
-  providers: [UploadsRepository, BeginUpload, FinishUpload, UploadExchange, AttachmentsRepository, AttachmentSubjects, AttachFile, AttachmentsService, SyncAttachments],
-  exports: [AttachmentsService],
+  providers: [UploadsRepository, BeginUpload, FinishUpload, UploadExchange, AttachmentsRepository, AttachmentSubjects, AttachFile, AttachmentsService, EquipmentAttachments, SyncAttachments],
+  exports: [AttachmentsService, EquipmentAttachments],
 })
 export class AttachmentsModule implements OnModuleInit {
   constructor(

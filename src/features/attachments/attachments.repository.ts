@@ -28,6 +28,12 @@ export class AttachmentsRepository {
     return pageOf(rows, query.limit);
   }
 
+  /** Whether anything that is not void is attached to the piece of equipment. */
+  async existOf(actor: Actor, equipmentId: string): Promise<boolean> {
+    const rows = await this.db.read(actor, (manager) => entityRows(manager, AttachmentEntity, 'WHERE company_id = $1 AND equipment_id = $2 AND voided_at IS NULL LIMIT 1', [actor.companyId, equipmentId]));
+    return rows.length > 0;
+  }
+
   /** Those with these ids that there are, in one statement. */
   findMany(actor: Actor, ids: readonly string[]): Promise<AttachmentEntity[]> {
     return this.db.read(actor, (manager) => entityRows(manager, AttachmentEntity, 'WHERE company_id = $1 AND id = ANY ($2)', [actor.companyId, ids]));

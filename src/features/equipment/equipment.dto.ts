@@ -29,6 +29,9 @@ export class EquipmentBody {
   @LocalDateField({ description: 'The last day of its warranty; not before the day it was installed.', optional: true, example: '2029-05-19' })
   warrantyUntil?: string | null;
 
+  @LocalDateField({ description: 'The day it was taken out, or was found never to have been there; not before the day it was installed.', optional: true, example: '2027-05-03' })
+  removedOn?: string | null;
+
   @TextField({ description: 'The state it is in, in your own words.', max: 200, optional: true, example: 'Runs, but the weir door sticks' })
   condition?: string | null;
 
@@ -61,6 +64,9 @@ export class EquipmentView {
 
   @ApiProperty({ type: 'string', format: 'date', nullable: true, description: 'The last day of its warranty.' })
   warrantyUntil: string | null;
+
+  @ApiProperty({ type: 'string', format: 'date', nullable: true, description: 'The day it was taken out; null while it is in place.' })
+  removedOn: string | null;
 
   @ApiProperty({ type: 'string', nullable: true, description: 'The state it is in.' })
   condition: string | null;

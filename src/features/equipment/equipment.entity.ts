@@ -29,6 +29,10 @@ export class EquipmentEntity extends ResourceEntity {
   @DateColumn('warranty_until', { nullable: true })
   warrantyUntil: string | null;
 
+  /** null while it is in place. */
+  @DateColumn('removed_on', { nullable: true })
+  removedOn: string | null;
+
   @Column({ type: 'text', nullable: true })
   condition: string | null;
 

@@ -33,11 +33,32 @@ export class EquipmentService {
     return new Map(rows.map((row) => [row.id, row]));
   }
 
-  /** The piece at the feature with this number on its plate, the one entered last if there are several. */
-  async findBySerialNumber(actor: Actor, featureId: string, serialNumber: string): Promise<EquipmentEntity | null> {
-    const tail = 'WHERE company_id = $1 AND feature_id = $2 AND serial_number = $3 ORDER BY id DESC LIMIT 1';
-    const [row] = await this.db.read(actor, (manager) => entityRows(manager, EquipmentEntity, tail, [actor.companyId, featureId, serialNumber]));
-    return row ?? null;
+  /**
+   * The piece in place at the feature with this number on its plate, the one entered last if there are several. Until
+   * the transaction ends nobody else gets an answer for this number: two who take down one pump at once make one item.
+   */
+  async claimSerialNumber(actor: Actor, featureId: string, serialNumber: string): Promise<EquipmentEntity | null> {
+    const tail = 'WHERE company_id = $1 AND feature_id = $2 AND serial_number = $3 AND removed_on IS NULL ORDER BY id DESC LIMIT 1';
+    return this.db.write(actor, async (manager) => {
+      await manager.query('SELECT pg_advisory_xact_lock(hashtextextended($1, 0))', [`serial-number ${actor.companyId} ${featureId} ${serialNumber}`]);
+      const [row] = await entityRows(manager, EquipmentEntity, tail, [actor.companyId, featureId, serialNumber]);
+      return row ?? null;
+    });
+  }
+
+  /**
+   * Marks a piece as taken out that nobody changed since it was entered, on a day not before it was installed.
+   * @returns false when somebody changed it, and it is in place
+   * @throws Problem 404
+   */
+  takeOut(actor: Actor, id: string, day: string): Promise<boolean> {
+    return this.db.write(actor, async () => {
+      const row = await this.store.lock(actor, id);
+      if (row.removedOn !== null) return true;
+      if (row.version > 1) return false;
+      await this.store.update(actor, id, row.version, { removedOn: row.installedOn !== null && row.installedOn > day ? row.installedOn : day });
+      return true;
+    });
   }
 
   list(actor: Actor, query: EquipmentListQuery): Promise<Page<EquipmentEntity>> {

@@ -3,20 +3,26 @@ import { ModuleRef } from '@nestjs/core';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { MutationKinds } from '../../platform/sync/mutation-kinds.js';
 import { SyncedKinds } from '../../platform/sync/synced-kinds.js';
+import { AttachmentsModule } from '../attachments/index.js';
 import { PartsModule } from '../catalog/index.js';
 import { EquipmentModule } from '../equipment/index.js';
 import { FeaturesModule } from '../features/index.js';
 import { JobsModule } from '../jobs/index.js';
+import { SurveysModule } from '../surveys/index.js';
 import { ChangeRequestAnswersController } from './change-requests/change-request-answers.controller.js';
 import { ChangeRequestEntity } from './change-requests/change-request.entity.js';
+import { ChangeRequestsService } from './change-requests/change-requests.service.js';
+import { syncAnswers } from './change-requests/sync-answers.js';
 import { DepthEntity } from './depths/depth.entity.js';
 import type { FactRecord, FactRequest } from './fact/fact.dto.js';
 import type { FactEntity } from './fact/fact.entity.js';
 import { FactPlaces } from './fact/fact-places.js';
 import type { FactService } from './fact/fact.service.js';
 import { syncFacts } from './fact/sync-facts.js';
+
 import { FACT_CONTROLLERS, FACT_SERVICES } from './families.js';
 import { InstallationEntity } from './installations/installation.entity.js';
+import { MadeItem } from './installations/made-item.js';
 import { LoadEntity } from './loads/load.entity.js';
 import { MaterialUseEntity } from './material-uses/material-use.entity.js';
 import { PunchItemEntity } from './punch-items/punch-item.entity.js';
@@ -29,9 +35,9 @@ import { WaterReadingEntity } from './water-readings/water-reading.entity.js';
 const ENTITIES = [LoadEntity, DepthEntity, MaterialUseEntity, InstallationEntity, WaterReadingEntity, ChangeRequestEntity, SignOffEntity, PunchItemEntity];
 
 @Module({
-  imports: [TypeOrmModule.forFeature(ENTITIES), JobsModule, FeaturesModule, PartsModule, EquipmentModule],
+  imports: [TypeOrmModule.forFeature(ENTITIES), JobsModule, FeaturesModule, PartsModule, EquipmentModule, SurveysModule, AttachmentsModule],
   controllers: [...FACT_CONTROLLERS, ChangeRequestAnswersController, PunchItemsController],
-  providers: [FactPlaces, ...FACT_SERVICES, PunchItemsService],
+  providers: [FactPlaces, MadeItem, ...FACT_SERVICES, PunchItemsService],
   exports: [...FACT_SERVICES, PunchItemsService],
 })
 export class FieldFactsModule implements OnModuleInit {
@@ -46,6 +52,7 @@ export class FieldFactsModule implements OnModuleInit {
       const facts: FactService<FactEntity, FactRequest, FactRecord> = this.module.get(service);
       syncFacts(facts, this.mutations, this.synced);
     }
+    syncAnswers(this.module.get(ChangeRequestsService), this.mutations);
     syncPunchItems(this.module.get(PunchItemsService), this.mutations, this.synced);
   }
 }

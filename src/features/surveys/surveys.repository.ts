@@ -22,6 +22,17 @@ export class SurveysRepository extends ResourceStore<SurveyEntity> {
     super(database, SurveyEntity, 'survey');
   }
 
+  /** Whether a survey names the piece of equipment. Its list is kept as it was entered, so ids are compared in lower case. */
+  async nameEquipment(actor: Actor, equipmentId: string): Promise<boolean> {
+    const [row] = await this.database.read(actor, (manager) =>
+      manager.query<{ named: boolean }[]>(
+        `SELECT EXISTS (SELECT FROM survey s, jsonb_array_elements(s.equipment_condition) AS e WHERE s.company_id = $1 AND lower(e ->> 'equipmentId') = $2) AS named`,
+        [actor.companyId, equipmentId.toLowerCase()],
+      ),
+    );
+    return row?.named === true;
+  }
+
   /** The readings are counted by the database: two hundred surveys of five thousand would be 60 MB to fetch and parse. */
   async summaries(actor: Actor, query: SurveyListQuery): Promise<Page<SurveySummary>> {
     const rows = await this.database.read(actor, (manager) =>

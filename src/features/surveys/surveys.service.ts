@@ -29,6 +29,11 @@ export class SurveysService {
     return this.surveys.find(actor, id);
   }
 
+  /** Whether any survey names the piece of equipment. */
+  nameEquipment(actor: Actor, equipmentId: string): Promise<boolean> {
+    return this.surveys.nameEquipment(actor, equipmentId);
+  }
+
   list(actor: Actor, query: SurveyListQuery): Promise<Page<SurveySummary>> {
     return this.surveys.summaries(actor, query);
   }

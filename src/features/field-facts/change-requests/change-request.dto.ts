@@ -1,6 +1,6 @@
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
-import { ChoiceField, Field, InstantField, isUuid, OwnIdField, TextField } from '../../../platform/http/fields/index.js';
-import { CreatedAt, FeatureField, IdShown, JobField, NoteField, RecordedBy, VoidedAt, VoidReason } from '../fact/fact.dto.js';
+import { ChoiceField, Field, IdField, InstantField, isUuid, OwnIdField, TextField } from '../../../platform/http/fields/index.js';
+import { CreatedAt, FeatureField, IdShown, JobField, NoteField, PhotosMissing, RecordedBy, VoidedAt, VoidReason } from '../fact/fact.dto.js';
 import { type Decision, DECISIONS } from './change-request.entity.js';
 
 const MOST_PHOTOS = 20;
@@ -42,6 +42,12 @@ export class ChangeRequestAnswerBody {
   answer?: string | null;
 }
 
+@ApiSchema({ name: 'PushedChangeRequestAnswer', description: 'What the office\'s phone pushes to answer a request.' })
+export class PushedAnswer extends ChangeRequestAnswerBody {
+  @IdField({ description: 'The request.' })
+  id: string;
+}
+
 @ApiSchema({ name: 'ChangeRequest', description: 'What the crew found that the contract does not cover, and what the office says to it.' })
 export class ChangeRequestView extends ChangeRequestBody {
   @IdShown('The request.')
@@ -49,6 +55,11 @@ export class ChangeRequestView extends ChangeRequestBody {
 
   declare featureId: string | null;
   declare note: string | null;
+
+  declare attachmentIds: string[];
+
+  @PhotosMissing()
+  photosMissing: string[];
 
   @ApiProperty({ type: 'string', enum: DECISIONS, nullable: true, description: 'What becomes of it; null until the office has answered.' })
   decision: Decision | null;

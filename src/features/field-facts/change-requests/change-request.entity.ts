@@ -13,6 +13,10 @@ export class ChangeRequestEntity extends FactEntity {
   @Column({ name: 'attachment_ids', type: 'jsonb', default: [] })
   attachmentIds: string[];
 
+  /** Those that have not arrived yet; the database keeps the list. */
+  @Column({ name: 'photos_missing', type: 'uuid', array: true, default: () => "'{}'::uuid[]" })
+  photosMissing: string[];
+
   /** null until the office has answered. */
   @Column({ type: 'text', nullable: true })
   decision: Decision | null;
@@ -22,6 +26,10 @@ export class ChangeRequestEntity extends FactEntity {
 
   @Column({ name: 'answered_at', type: 'timestamptz', nullable: true })
   answeredAt: Date | null;
+
+  /** The version that the answer made. */
+  @Column({ name: 'answered_version', type: 'integer', nullable: true })
+  answeredVersion: number | null;
 
   @Column({ name: 'answered_by', type: 'uuid', nullable: true })
   answeredBy: string | null;

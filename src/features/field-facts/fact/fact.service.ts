@@ -4,6 +4,7 @@ import { type Actor, LEADS, type Role } from '../../../platform/auth/actor.js';
 import { Clock } from '../../../platform/clock/clock.js';
 import { TenantDatabase } from '../../../platform/database/tenant-database.js';
 import { Problem } from '../../../platform/http/problem.js';
+import { staleVersion } from '../../../platform/http/problems.js';
 import type { Page } from '../../../platform/http/lists.js';
 import type { ResourceEntity } from '../../../platform/resources/resource-entity.js';
 import { type Made, ResourceStore } from '../../../platform/resources/resource-store.js';
@@ -71,19 +72,40 @@ export abstract class FactService<E extends FactEntity, B extends FactRequest, V
     return this.store.list(actor, query, { jobId: query.jobId, featureId: query.featureId } as Partial<Record<keyof E & string, unknown>>);
   }
 
-  /** Repeated, it answers with the first reason. @throws Problem 404, 403 for crew when somebody else took it down */
-  void(actor: Actor, id: string, reason: string): Promise<E> {
+  /**
+   * Repeated, it answers with the first reason.
+   * @param base the version that it was decided on, when it was decided away from the service
+   * @throws Problem 404, 403 for crew when somebody else took it down, 412 when more was said of it since `base`
+   */
+  void(actor: Actor, id: string, reason: string, base?: number): Promise<E> {
     return this.db.write(actor, async () => {
       const row = await this.store.lock(actor, id);
+      this.requireUpToDate(row, base);
       if (row.voidedAt !== null) return row;
       if (!LEADS.includes(actor.role) && row.recordedBy !== actor.personId) throw new Problem('not-allowed', `Crew void what they took down themselves. Ask a crew lead to void this ${this.kind.what}.`);
-      return this.change(actor, row, { voidedAt: this.clock.now(), voidReason: reason } as Partial<E>);
+      const more = await this.onVoid(actor, row);
+      return this.change(actor, row, { ...more, voidedAt: this.clock.now(), voidReason: reason });
     });
   }
 
   view(row: E): V {
     const { id, jobId, featureId, note, recordedBy, voidReason } = row;
     return { id, jobId, featureId, note, ...this.shown(row), recordedBy, voidedAt: row.voidedAt?.toISOString() ?? null, voidReason, createdAt: row.createdAt.toISOString() } as V;
+  }
+
+  /** What else is to be done when a record is voided, and what is written of it. */
+  protected onVoid(_actor: Actor, _row: E): Promise<Partial<E>> {
+    return Promise.resolve({});
+  }
+
+  /** The version at which somebody last said something of it. A photo that arrives makes a version too, and says nothing. */
+  protected lastSaid(row: E): number {
+    return row.voidedAt === null ? 1 : row.version;
+  }
+
+  /** @throws Problem 412 */
+  protected requireUpToDate(row: E, base: number | undefined): void {
+    if (base !== undefined && (base < this.lastSaid(row) || base > row.version)) throw staleVersion(this.kind.what, row.version);
   }
 
   /** Writes the few columns of a fact that may still be written. */

@@ -46,6 +46,9 @@ export class InstallationView extends InstallationBody {
   @ApiProperty({ type: 'string', format: 'uuid', description: 'The item of equipment at the feature.' })
   equipmentId: string;
 
+  @ApiProperty({ type: 'array', items: { type: 'string' }, description: 'What to look at: whether the item stays at the feature though the record is void.' })
+  warnings: string[];
+
   @RecordedBy()
   recordedBy: string | null;
 

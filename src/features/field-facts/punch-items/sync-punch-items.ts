@@ -1,5 +1,5 @@
 import { type Actor, EVERYONE } from '../../../platform/auth/actor.js';
-import { Problem } from '../../../platform/http/problem.js';
+import { requireBaseRevision } from '../../../platform/sync/base-revision.js';
 import type { MutationKinds } from '../../../platform/sync/mutation-kinds.js';
 import type { SyncedKinds } from '../../../platform/sync/synced-kinds.js';
 import { PunchItemBody, PunchItemChange } from './punch-item.dto.js';
@@ -21,9 +21,8 @@ export function syncPunchItems(items: PunchItemsService, mutations: MutationKind
     roles: EVERYONE,
     body: PunchItemChange,
     apply: async (actor, { body, context }) => {
-      if (context.baseRevision === null) throw new Problem('version-required', 'The change must say the revision that it was made on, in baseRevision.');
       const { id, ...patch } = body;
-      return effect(await items.change(actor, id, context.baseRevision, patch));
+      return effect(await items.change(actor, id, requireBaseRevision(context), patch));
     },
   });
   synced.add({ kind: 'punch-item', table: 'punch_item', entity: PunchItemEntity, belongsTo: { jobs: 't.job_id' }, view: (_actor: Actor, rows: readonly PunchItemEntity[]) => rows.map(toPunchItemView) });

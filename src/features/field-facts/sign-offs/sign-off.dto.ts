@@ -1,6 +1,6 @@
 import { ApiSchema } from '@nestjs/swagger';
 import { IdField, InstantField, OwnIdField, TextField } from '../../../platform/http/fields/index.js';
-import { CreatedAt, FeatureField, IdShown, JobField, NoteField, RecordedBy, VoidedAt, VoidReason } from '../fact/fact.dto.js';
+import { CreatedAt, FeatureField, IdShown, JobField, NoteField, PhotosMissing, RecordedBy, VoidedAt, VoidReason } from '../fact/fact.dto.js';
 
 /** Commands and numbers of a path alone: nothing that a page which shows the drawing could run or load. */
 const PATH_DATA = /^[Mm][MmLlHhVvCcSsQqTtAaZzEe0-9 ,.+-]*$/;
@@ -42,6 +42,9 @@ export class SignOffView extends SignOffBody {
 
   declare featureId: string | null;
   declare note: string | null;
+
+  @PhotosMissing()
+  photosMissing: string[];
 
   @RecordedBy()
   recordedBy: string | null;

@@ -15,4 +15,8 @@ export class SignOffEntity extends FactEntity {
 
   @Column({ name: 'attachment_id', type: 'uuid', nullable: true })
   attachmentId: string | null;
+
+  /** The picture while it has not arrived; the database keeps the list. */
+  @Column({ name: 'photos_missing', type: 'uuid', array: true, default: () => "'{}'::uuid[]" })
+  photosMissing: string[];
 }

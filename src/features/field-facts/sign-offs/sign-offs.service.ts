@@ -13,10 +13,10 @@ export class SignOffsService extends FactService<SignOffEntity, SignOffBody, Sig
 
   protected columns(_actor: Actor, { signedAt, signedBy, statement, drawing = null, attachmentId = null }: SignOffBody): OwnColumns<SignOffEntity> {
     if (drawing === null && attachmentId === null) throw invalidInput([{ pointer: '/drawing', detail: 'is needed, or an attachmentId: without a signature nobody signed' }]);
-    return { happenedAt: toInstant(signedAt), signedBy, statement, drawing, attachmentId };
+    return { happenedAt: toInstant(signedAt), signedBy, statement, drawing, attachmentId, photosMissing: [] };
   }
 
-  protected shown({ happenedAt, signedBy, statement, drawing, attachmentId }: SignOffEntity): Omit<SignOffView, keyof FactRecord> {
-    return { signedAt: happenedAt.toISOString(), signedBy, statement, drawing, attachmentId };
+  protected shown({ happenedAt, signedBy, statement, drawing, attachmentId, photosMissing }: SignOffEntity): Omit<SignOffView, keyof FactRecord> {
+    return { signedAt: happenedAt.toISOString(), signedBy, statement, drawing, attachmentId, photosMissing };
   }
 }

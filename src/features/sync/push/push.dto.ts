@@ -6,8 +6,9 @@ export const MOST_MUTATIONS = 500;
 const MOST_DEPENDENCIES = 20;
 /** For the contract, which is made without starting the slices that bring the kinds; a test holds both together. */
 const PUSHED_KINDS = [
-  'attachment.add', 'attachment.void', 'change-request.add', 'depth.record', 'installation.record', 'load.record', 'material-use.record', 'punch-item.add', 'punch-item.change',
-  'sign-off.record', 'time-entry.correct', 'time-entry.log', 'time-entry.start', 'time-entry.stop', 'time-entry.void', 'water-reading.record',
+  'attachment.add', 'attachment.void', 'change-request.add', 'change-request.answer', 'change-request.void', 'depth.record', 'depth.void', 'installation.record', 'installation.void',
+  'load.record', 'load.void', 'material-use.record', 'material-use.void', 'punch-item.add', 'punch-item.change', 'sign-off.record', 'sign-off.void',
+  'time-entry.correct', 'time-entry.log', 'time-entry.start', 'time-entry.stop', 'time-entry.void', 'water-reading.record', 'water-reading.void',
 ];
 const LARGEST_COUNTER = 2_147_483_647;
 
