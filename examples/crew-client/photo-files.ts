@@ -14,9 +14,12 @@ export class PhotoFiles {
     const sha256 = sha256Of(bytes);
     const fresh = this.nameOf(`${sha256}.new`);
     const descriptor = openSync(fresh, 'w', 0o600);
-    writeFileSync(descriptor, bytes);
-    fsyncSync(descriptor);
-    closeSync(descriptor);
+    try {
+      writeFileSync(descriptor, bytes);
+      fsyncSync(descriptor);
+    } finally {
+      closeSync(descriptor);
+    }
     // Under its name only when it is whole: a phone that dies over it leaves nothing that looks like the photo.
     renameSync(fresh, this.nameOf(sha256));
     syncFolderOf(this.nameOf(sha256));

@@ -131,7 +131,8 @@ export class DailyWork {
     if (kind === 'punch-item') return { kind: 'punch-item.change', body: { id, description: mended, state: this.random.pick(['open', 'done']) } };
     if (this.random.chance(0.2)) return { kind: 'time-entry.void', body: { id, reason: mended } };
     // The reason: the hours may be approved by now, or their job finished.
-    return { kind: 'time-entry.correct', body: { id, costCode: this.random.pick(COST_CODES), note: mended, reason: mended } };
+    const moved = this.random.chance(0.3) ? { jobId: this.random.pick(this.worker.company.jobs) } : {};
+    return { kind: 'time-entry.correct', body: { id, costCode: this.random.pick(COST_CODES), note: mended, reason: mended, ...moved } };
   }
 
   private daysOf(other: Worker): WorkDays {
