@@ -1,6 +1,7 @@
 // US Department of Labor, FLSA Hours Worked Advisor, "Daylight Savings Time": V, the night shift row.
-// The zones: IANA tz database, D, computed here with temporal-polyfill and confirmed with Python's zoneinfo.
-// 29 CFR 785.48(b) lets punches be rounded; we do not (D: 06:53 to 15:37 less 30 min is 8 h 14 min).
+// The zones: IANA tz database (2025c), C: computed here from it with temporal-polyfill, confirmed with Python's zoneinfo.
+// 29 CFR 785.48(b) (V) lets punches be rounded where it averages out; we do not (C: 06:53 to 15:37 less 30 min is 8 h
+// 14 min, where quarters of an hour would pay 8.00, tenths 8.20 and five minutes 8.17).
 import { Temporal } from 'temporal-polyfill';
 import { minutesToHours, paidMinutes } from '../../src/domain/worktime/index.js';
 
@@ -25,10 +26,17 @@ test.each([
   ['Australia/Lord_Howe', '2026-04-04T22:00', '2026-04-05T06:00', 8.5],
   ['Asia/Kolkata', '2026-04-04T22:00', '2026-04-05T06:00', 8],
   ['Pacific/Apia', '2011-12-29T20:00', '2011-12-31T04:00', 8],
-])('D: in %s, %s to %s is %d hours', (zone, start, end, hours) => {
+])('C: in %s, %s to %s is %d hours', (zone, start, end, hours) => {
   expect(paidHours(zone, start, end, 0)).toBe(hours);
 });
 
-test('D: does not round punches: 06:53 to 15:37 less half an hour is 494 minutes', () => {
+test.each([
+  ['2026-03-07T23:00', '2026-03-08T07:30', 7],
+  ['2026-10-31T23:00', '2026-11-01T07:30', 9],
+])('C: in Detroit %s to %s with a half-hour meal is paid %d hours', (start, end, hours) => {
+  expect(paidHours('America/Detroit', start, end, 30)).toBe(hours);
+});
+
+test('C: does not round punches: 06:53 to 15:37 less half an hour is 494 minutes', () => {
   expect(paidHours('America/Detroit', '2026-06-01T06:53', '2026-06-01T15:37', 30)).toBeCloseTo(494 / 60, 12);
 });

@@ -37,13 +37,19 @@ test.each([
   ['V: 778.113(a), 1981: $182.70 for 35 hours', '182.70', 35, '5.22', '7.83'],
   ['V: 778.113(a), 1981: $220.80 for 40 hours', '220.80', 40, '5.52', '8.28'],
   ['M: 778.113(a): $350 for 35 hours', '350', 35, '10.00', '15.00'],
+  ['M: 778.113(a): $375 for 40 hours', '375', 40, '9.38', '14.06'],
 ])('%s: the rate, and one and a half of it', (_case, salary, hours, rate, overtimeRate) => {
   const regular = regularRate(decimal(salary), decimal(hours));
   expect([regular.toFixed(2), regular.times('1.5').toFixed(2)]).toEqual([rate, overtimeRate]);
 });
 
-test('V for the salary, C for the rate: 778.113(b), 1981: $1,040 a month are $240 a week and $6 an hour', () => {
-  expect(regularRate(decimal(1040).times(12).div(52), decimal(40)).toFixed(2)).toBe('6.00');
+test.each([
+  ['V for the salary, C for the rate: 778.113(b), 1981: $1,040 a month', 1040, 12, '240.00', '6.00'],
+  ['C: 778.113(b), 1981: $520 a half month', 520, 24, '240.00', '6.00'],
+  ['M: 778.113(b): $1,560 a month', 1560, 12, '360.00', '9.00'],
+])('%s: times its number in the year, by 52 weeks of 40 hours', (_case, salary, times, aWeek, rate) => {
+  const week = decimal(salary).times(times).div(52);
+  expect([week.toFixed(2), regularRate(week, decimal(40)).toFixed(2)]).toEqual([aWeek, rate]);
 });
 
 test('C: 778.120(a): a monthly commission of $416 adds $8.00 to a week of 48 hours', () => {
