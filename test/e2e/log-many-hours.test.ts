@@ -47,6 +47,18 @@ describe('many hours at once', () => {
     ]);
   });
 
+  it('names the entry that is in the way, so that a phone that does not have it can say which', async () => {
+    const [there, running] = [hour(2), hour(5, { endedAt: null })];
+    await log(there, running);
+    const refused = await many.execute(actorOf(company), [hour(2, { startedAt: '2027-05-03T02:30:00Z', endedAt: '2027-05-03T04:00:00Z' }), hour(2, { endedAt: null }), hour(9, { endedAt: null })]);
+    const said = refused.map((outcome) => (outcome as { errors?: { detail: string }[] }).errors?.[0]?.detail);
+    expect(said).toEqual([
+      `overlaps another entry of the same person: ${there.body.id}, from 2027-05-03T02:00:00.000Z to 2027-05-03T03:00:00.000Z`,
+      expect.stringContaining('of the same person'),
+      `another entry of the same person runs: ${running.body.id}, from 2027-05-03T05:00:00.000Z`,
+    ]);
+  });
+
   it('lets crew log for themselves alone', async () => {
     const actor = { ...actorOf(company), role: 'crew', personId: company.crew.personId } as const;
     expect(said(await many.execute(actor, [hour(0), hour(0, { personId: company.crewLead.personId })]))).toEqual([true, 'not-allowed']);

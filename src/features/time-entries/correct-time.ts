@@ -8,7 +8,7 @@ import { ChargeHours, type JobEntity } from '../jobs/index.js';
 import { heldAfterCorrection, isClosed } from './held/held-because.js';
 import { LockedPeriod } from './lock/locked-period.js';
 import { PaidPeople } from './paid-people.js';
-import { refusingSecondRun } from './running-hours.js';
+import { refusingSecondRun } from './overlap-problems.js';
 import { TimeEntryCorrectionBody } from './time-entries.dto.js';
 import { requireMayLogFor, requireMaySee } from './time-entries.policy.js';
 import { TimeEntriesRepository } from './time-entries.repository.js';

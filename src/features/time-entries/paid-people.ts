@@ -16,7 +16,7 @@ export class FoundPeople {
     const person = this.people.get(personId.toLowerCase());
     if (person === undefined) throw noSuchReference('/personId', 'person');
     if (!person.active) {
-      throw notPossible(`${person.name} is not active. Make the person active again to log hours.`, [{ pointer: '/personId', detail: 'must be an active person' }]);
+      throw notPossible(`${person.name} is not active. Ask the office to make the person active again, then log the hours anew.`, [{ pointer: '/personId', detail: 'must be an active person' }]);
     }
     return { personId: person.id, hourlyWage: person.hourlyWage, burdenPercent: person.burdenPercent };
   }

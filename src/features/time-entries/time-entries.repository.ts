@@ -11,6 +11,9 @@ export type NewTimeEntry = Pick<
   | 'hourlyWage' | 'burdenPercent' | 'heldBecause' | 'recordedAt' | 'receivedAt' | 'clockSkewSeconds'
 > & { readonly createDigest: Buffer };
 
+export type TimeOfPerson = Pick<TimeEntryEntity, 'personId' | 'startedAt' | 'endedAt'>;
+export type TimeInTheWay = Pick<TimeEntryEntity, 'id' | 'startedAt' | 'endedAt'>;
+
 /** All SQL of time entries. */
 @Injectable()
 export class TimeEntriesRepository {
@@ -49,5 +52,27 @@ export class TimeEntriesRepository {
       ),
     );
     return inserted.map(({ id }) => id);
+  }
+
+  /** For each of the times, an entry of the person because of which it was not inserted; null where there is none. */
+  async inTheWay(actor: Actor, times: readonly TimeOfPerson[]): Promise<(TimeInTheWay | null)[]> {
+    if (times.length === 0) return [];
+    const rows = await this.db.read(actor, (manager) =>
+      manager.query<(TimeInTheWay & { position: number })[]>(
+        `SELECT position, there.id, there.started_at AS "startedAt", there.ended_at AS "endedAt"
+         FROM jsonb_to_recordset($2::jsonb) AS new (position integer, "personId" uuid, "startedAt" timestamptz, "endedAt" timestamptz)
+         CROSS JOIN LATERAL (
+           SELECT id, started_at, ended_at FROM time_entry
+           WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL AND ended_at IS NOT NULL
+             AND tstzrange(started_at, ended_at, '[)') && tstzrange("startedAt", coalesce("endedAt", "startedAt"), CASE WHEN "endedAt" IS NULL THEN '[]' ELSE '[)' END)
+           UNION ALL
+           SELECT id, started_at, ended_at FROM time_entry
+           WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL AND ended_at IS NULL AND "endedAt" IS NULL
+           LIMIT 1) AS there`,
+        [actor.companyId, JSON.stringify(times.map((time, position) => ({ ...time, position })))],
+      ),
+    );
+    const found = new Map(rows.map((row) => [row.position, row]));
+    return times.map((_, position) => found.get(position) ?? null);
   }
 }

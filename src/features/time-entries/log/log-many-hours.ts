@@ -2,15 +2,14 @@ import { Injectable } from '@nestjs/common';
 import { v7 as uuidv7 } from 'uuid';
 import type { Actor } from '../../../platform/auth/actor.js';
 import { TenantDatabase } from '../../../platform/database/tenant-database.js';
-import type { Problem } from '../../../platform/http/problem.js';
-import { idTaken, timeOverlap } from '../../../platform/http/problems.js';
+import { idTaken } from '../../../platform/http/problems.js';
 import { requestDigest } from '../../../platform/resources/digest.js';
 import type { Made } from '../../../platform/resources/resource-store.js';
 import { ChargeHours } from '../../jobs/index.js';
 import { heldBecause } from '../held/held-because.js';
 import { LockedPeriod } from '../lock/locked-period.js';
 import { PaidPeople } from '../paid-people.js';
-import { runsAlready } from '../running-hours.js';
+import { overlapping } from '../overlap-problems.js';
 import type { TimeEntryBody } from '../time-entries.dto.js';
 import { requireMayLogFor } from '../time-entries.policy.js';
 import { type NewTimeEntry, TimeEntriesRepository } from '../time-entries.repository.js';
@@ -72,8 +71,15 @@ export class LogManyHours {
       const made = new Set(await this.entries.insertMany(actor, rows));
       this.settle(outcomes, await this.entries.store.findMany(actor, rows.map(({ id }) => id)), made);
       await this.charge.begin(actor, jobs, rows.filter(({ id, heldBecause: held }) => made.has(id) && held.length === 0));
-      return outcomes.map((outcome) => (isPending(outcome) ? refused(outcome) : outcome));
+      return this.refusing(actor, outcomes);
     });
+  }
+
+  /** Only the constraints on a person's time are left to refuse what is pending yet. */
+  private async refusing(actor: Actor, outcomes: readonly (Logged | Pending)[]): Promise<Logged[]> {
+    const left = outcomes.filter(isPending);
+    const inTheWay = await this.entries.inTheWay(actor, left.map(({ body, time }) => ({ personId: body.personId, startedAt: time.startedAt, endedAt: time.endedAt })));
+    return outcomes.map((outcome) => (isPending(outcome) ? overlapping(outcome.time, inTheWay[left.indexOf(outcome)] ?? null) : outcome));
   }
 
   /** Answers those whose id is there by now: with the row, or with a refusal when another body made it. */
@@ -97,11 +103,6 @@ function prepared(actor: Actor, { body, receipt }: HoursToLog): Pending {
 function toRow({ id, digest, body, receipt, time }: Pending): Omit<NewTimeEntry, 'personId' | 'hourlyWage' | 'burdenPercent' | 'recordedBy' | 'heldBecause'> {
   const { jobId, costCode, kind, note } = body;
   return { id, createDigest: digest, jobId, costCode, kind: kind ?? 'work', note: note ?? null, ...time, ...receiptColumns(receipt) };
-}
-
-/** Only the constraints on a person's time are left to refuse a row that has come this far. */
-function refused({ time }: Pending): Problem {
-  return time.endedAt === null ? runsAlready('/startedAt') : timeOverlap();
 }
 
 function isPending(outcome: Logged | Pending): outcome is Pending {
