@@ -32,7 +32,7 @@ const BY_STATUS: Readonly<Record<number, [ProblemCode, string]>> = {
   405: ['method-not-allowed', 'The API reference at /docs lists the methods of each address.'],
   413: ['body-too-large', 'A body may have at most 2 MiB. Send less at once.'],
   414: ['malformed-request', 'The address is too long.'],
-  415: ['wrong-media-type', 'Send application/json, or application/merge-patch+json with PATCH.'],
+  415: ['wrong-media-type', 'Send application/json, or application/merge-patch+json with PATCH; the API reference at /docs names the addresses that take something else.'],
 };
 
 function fromStatus(status: number, message: string): Problem {
