@@ -103,6 +103,16 @@ describe('work weeks', () => {
     expect([week.worked.hours, week.startsAt, week.endsAt]).toEqual(['7', '2027-03-08T05:00:00.000Z', '2027-03-15T04:00:00.000Z']);
   });
 
+  it('counts travel between sites as work (29 CFR 785.38 and 785.41), and pays overtime for it', async () => {
+    const jobId = await makeTestJob(test, company);
+    for (const day of [3, 4, 5, 6, 7]) {
+      await log(jobId, company.crew, `2027-05-0${day}T07:00:00-04:00`, `2027-05-0${day}T15:00:00-04:00`);
+      await log(jobId, company.crew, `2027-05-0${day}T15:00:00-04:00`, `2027-05-0${day}T15:40:00-04:00`, { kind: 'travel', costCode: 'travel' });
+    }
+    const [week] = await weeks();
+    expect([week.worked.hours, week.overtime.hours, week.premium.amount]).toEqual(['43.3333', '3.3333', usd('40.00')]);
+  });
+
   it('leaves void, running and held hours out', async () => {
     const jobId = await makeTestJob(test, company);
     const void_ = await log(jobId, company.crew, '2027-05-03T07:00:00-04:00', '2027-05-03T17:00:00-04:00');
