@@ -44,8 +44,8 @@ export class TimeEntriesRepository {
            "clockSkewSeconds" numeric)
          WHERE "endedAt" IS NOT NULL OR NOT EXISTS (
            SELECT FROM time_entry AS other
-           WHERE other.company_id = $1 AND other.person_id = "personId" AND other.voided_at IS NULL AND other.ended_at IS NOT NULL
-             AND tstzrange(other.started_at, other.ended_at, '[)') @> "startedAt")
+           WHERE other.company_id = $1 AND other.person_id = "personId" AND other.voided_at IS NULL
+             AND other.started_at BETWEEN "startedAt" - interval '24 hours' AND "startedAt" AND other.ended_at > "startedAt")
          ORDER BY position
          ON CONFLICT DO NOTHING RETURNING id`,
         [actor.companyId, JSON.stringify(rows)],
@@ -54,7 +54,10 @@ export class TimeEntriesRepository {
     return inserted.map(({ id }) => id);
   }
 
-  /** For each of the times, an entry of the person because of which it was not inserted; null where there is none. */
+  /**
+   * For each of the times, an entry of the person because of which it was not inserted; null where there is none. By the
+   * index of starts, no entry being longer than a day: under row-level security that of ranges can't be used.
+   */
   async inTheWay(actor: Actor, times: readonly TimeOfPerson[]): Promise<(TimeInTheWay | null)[]> {
     if (times.length === 0) return [];
     const rows = await this.db.read(actor, (manager) =>
@@ -62,9 +65,11 @@ export class TimeEntriesRepository {
         `SELECT position, there.id, there.started_at AS "startedAt", there.ended_at AS "endedAt"
          FROM jsonb_to_recordset($2::jsonb) AS new (position integer, "personId" uuid, "startedAt" timestamptz, "endedAt" timestamptz)
          CROSS JOIN LATERAL (
-           SELECT id, started_at, ended_at FROM time_entry
-           WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL AND ended_at IS NOT NULL
-             AND tstzrange(started_at, ended_at, '[)') && tstzrange("startedAt", coalesce("endedAt", "startedAt"), CASE WHEN "endedAt" IS NULL THEN '[]' ELSE '[)' END)
+           (SELECT id, started_at, ended_at FROM time_entry
+            WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL
+              AND started_at BETWEEN "startedAt" - interval '24 hours' AND coalesce("endedAt", "startedAt")
+              AND ended_at > "startedAt" AND (started_at < "endedAt" OR "endedAt" IS NULL)
+            ORDER BY started_at LIMIT 1)
            UNION ALL
            SELECT id, started_at, ended_at FROM time_entry
            WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL AND ended_at IS NULL AND "endedAt" IS NULL
