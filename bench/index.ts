@@ -14,6 +14,7 @@ const PARTS: Record<string, () => Promise<Measurement[]>> = {
   pdf: async () => [await (await import('./pdf.js')).benchPdf()],
   sync: async () => (await import('./sync/index.js')).benchSync(),
   lists: async () => (await import('./lists/index.js')).benchLists(),
+  'work-weeks': async () => (await import('./work-weeks/index.js')).benchWorkWeeks(),
 };
 
 const asked = process.argv.slice(2);
