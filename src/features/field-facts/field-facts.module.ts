@@ -5,9 +5,11 @@ import { MutationKinds } from '../../platform/sync/mutation-kinds.js';
 import { SyncedKinds } from '../../platform/sync/synced-kinds.js';
 import { AttachmentsModule } from '../attachments/index.js';
 import { PartsModule } from '../catalog/index.js';
+import { CompaniesModule } from '../companies/index.js';
 import { EquipmentModule } from '../equipment/index.js';
 import { FeaturesModule } from '../features/index.js';
 import { JobsModule } from '../jobs/index.js';
+import { QuotesModule } from '../quotes/index.js';
 import { SurveysModule } from '../surveys/index.js';
 import { ChangeRequestAnswersController } from './change-requests/change-request-answers.controller.js';
 import { ChangeRequestEntity } from './change-requests/change-request.entity.js';
@@ -30,14 +32,17 @@ import { PunchItemsController } from './punch-items/punch-items.controller.js';
 import { PunchItemsService } from './punch-items/punch-items.service.js';
 import { syncPunchItems } from './punch-items/sync-punch-items.js';
 import { SignOffEntity } from './sign-offs/sign-off.entity.js';
+import { FieldTotalsController } from './totals/totals.controller.js';
+import { TotalsRepository } from './totals/totals.repository.js';
+import { TotalsService } from './totals/totals.service.js';
 import { WaterReadingEntity } from './water-readings/water-reading.entity.js';
 
 const ENTITIES = [LoadEntity, DepthEntity, MaterialUseEntity, InstallationEntity, WaterReadingEntity, ChangeRequestEntity, SignOffEntity, PunchItemEntity];
 
 @Module({
-  imports: [TypeOrmModule.forFeature(ENTITIES), JobsModule, FeaturesModule, PartsModule, EquipmentModule, SurveysModule, AttachmentsModule],
-  controllers: [...FACT_CONTROLLERS, ChangeRequestAnswersController, PunchItemsController],
-  providers: [FactPlaces, MadeItem, ...FACT_SERVICES, PunchItemsService],
+  imports: [TypeOrmModule.forFeature(ENTITIES), JobsModule, FeaturesModule, PartsModule, EquipmentModule, SurveysModule, AttachmentsModule, CompaniesModule, QuotesModule],
+  controllers: [...FACT_CONTROLLERS, ChangeRequestAnswersController, PunchItemsController, FieldTotalsController],
+  providers: [FactPlaces, MadeItem, ...FACT_SERVICES, PunchItemsService, TotalsRepository, TotalsService],
   exports: [...FACT_SERVICES, PunchItemsService],
 })
 export class FieldFactsModule implements OnModuleInit {

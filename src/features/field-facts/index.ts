@@ -1,1 +1,17 @@
 export { FieldFactsModule } from './field-facts.module.js';
+export { LoadsService } from './loads/loads.service.js';
+export type { LoadBody } from './loads/load.dto.js';
+export { DepthsService } from './depths/depths.service.js';
+export type { DepthBody } from './depths/depth.dto.js';
+export { MaterialUsesService } from './material-uses/material-uses.service.js';
+export type { MaterialUseBody } from './material-uses/material-use.dto.js';
+export { InstallationsService } from './installations/installations.service.js';
+export type { InstallationBody } from './installations/installation.dto.js';
+export { WaterReadingsService } from './water-readings/water-readings.service.js';
+export type { WaterReadingBody } from './water-readings/water-reading.dto.js';
+export { ChangeRequestsService } from './change-requests/change-requests.service.js';
+export type { ChangeRequestAnswerBody, ChangeRequestBody } from './change-requests/change-request.dto.js';
+export { PunchItemsService } from './punch-items/punch-items.service.js';
+export type { PunchItemBody } from './punch-items/punch-item.dto.js';
+export { SignOffsService } from './sign-offs/sign-offs.service.js';
+export type { SignOffBody } from './sign-offs/sign-off.dto.js';
