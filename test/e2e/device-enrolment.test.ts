@@ -187,6 +187,17 @@ describe('enrolling a device', () => {
     }
   }, 30_000);
 
+  it('lets no more wrong codes through when they are sent all at once', async () => {
+    const other = await startTestApp();
+    try {
+      const answers = await Promise.all(Array.from({ length: 60 }, () => other.request('post', '/v1/devices').send({ code: '0000-0000-0000-0000', name: 'Phone', secret: newSecret() })));
+      expect(answers.filter(({ status }) => status === 401)).toHaveLength(30);
+      expect(answers.filter(({ status }) => status === 429)).toHaveLength(30);
+    } finally {
+      await other.close();
+    }
+  });
+
   it('needs the right secret to sign in, of a device and not of a session', async () => {
     const { code } = await makeCode(company.crewLead, company.crew.personId);
     const { body } = await enrol({ code });

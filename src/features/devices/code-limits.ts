@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { RateLimiterMemory } from 'rate-limiter-flexible';
+import { RateLimiterMemory, type RateLimiterRes } from 'rate-limiter-flexible';
 import { Problem } from '../../platform/http/problem.js';
 
 const WINDOW_SECONDS = 15 * 60;
@@ -14,15 +14,17 @@ const MOST_FAILURES = 30;
 export class CodeLimits {
   private readonly failures = new RateLimiterMemory({ points: MOST_FAILURES, duration: WINDOW_SECONDS });
 
-  /** @throws Problem 429 */
-  async require(address: string): Promise<void> {
-    const known = await this.failures.get(address);
-    if (known === null || known.consumedPoints < MOST_FAILURES) return;
-    const seconds = Math.ceil(known.msBeforeNext / 1000);
-    throw new Problem('too-many-attempts', `There were too many wrong codes. Try again in ${seconds} seconds.`, [], { 'retry-after': String(seconds) });
+  /** Counts a code before it is looked at, so that many at once can't slip through. @throws Problem 429 */
+  async begin(address: string): Promise<void> {
+    try {
+      await this.failures.consume(address);
+    } catch (refusal) {
+      const seconds = Math.ceil((refusal as RateLimiterRes).msBeforeNext / 1000);
+      throw new Problem('too-many-attempts', `There were too many wrong codes. Try again in ${seconds} seconds.`, [], { 'retry-after': String(seconds) });
+    }
   }
 
-  async failed(address: string): Promise<void> {
-    await this.failures.penalty(address);
+  async succeeded(address: string): Promise<void> {
+    await this.failures.reward(address);
   }
 }

@@ -38,14 +38,14 @@ export class EnrolDevice {
 
   /** @throws Problem 401, alike for every code that is not good; 429 after many of those from one address */
   async execute(body: DeviceBody, address: string): Promise<EnrolledDevice> {
-    await this.limits.require(address);
+    await this.limits.begin(address);
     const codeHash = hashEnrolmentCode(body.code);
     const found = codeHash === null ? null : await this.enrolments.findByCode(codeHash);
     const made = found === null ? null : await this.redeem(found, body);
     if (found === null || made === null) {
-      await this.limits.failed(address);
       throw new Problem('enrolment-refused', 'The code is mistyped, was used, or has expired: it is good for one phone and ten minutes, and only while the one who made it stays signed in. Ask for a new one.');
     }
+    await this.limits.succeeded(address);
     const secret = Buffer.from(body.secret, 'base64url');
     return { ...made, credential: encodeSecretToken({ companyId: found.companyId, id: made.row.id, secret }) };
   }
