@@ -56,7 +56,7 @@ describe('the day sheet', () => {
     expect(body.jobs).toEqual([
       {
         id: jobId, number: expect.stringMatching(/^J-/), title: 'Bring the mill pond back', state: 'under-way', timeZone: 'America/Detroit', featureName: 'Lower pond',
-        visits: [{ id: planned.id, startTime: '07:30', startsAt: '2027-05-03T11:30:00.000Z', lengthMinutes: 480, bring: ['Mud pump', '2 in hose'], note: 'Drain first.' }],
+        visits: [{ id: planned.id, day: DAY, startTime: '07:30', startsAt: '2027-05-03T11:30:00.000Z', lengthMinutes: 480, bring: ['Mud pump', '2 in hose'], note: 'Drain first.' }],
         site: { address: '4 Osier Court\nAlder Falls, MI 48000', mapLink: 'geo:42.2847,-84.4191', mapQuery: '4 Osier Court, Alder Falls, MI 48000', accessNotes: 'Gate 36 in wide', hazards: 'Buried cable along the fence' },
         blockers: [expect.stringContaining('Call before you dig')],
         costCodes: [

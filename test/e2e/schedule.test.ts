@@ -150,7 +150,9 @@ describe('the schedule', () => {
     await company.owner.patch(path, { validUntil: '2027-05-10' });
     expect(await seen()).toBe('The utility locate holds only through 2027-05-10: ask for it anew');
     await company.owner.patch(path, { clearedOn: null, clearOn: null, validUntil: null });
-    expect(await seen()).toBe('The utility locate is outstanding, and nobody has said until when');
+    expect(await seen()).toBe('The utility locate was asked for on 2027-05-07, and nobody has said until when');
+    await company.owner.patch(path, { requestedOn: null });
+    expect(await seen()).toBe('The utility locate has not been asked for yet');
     await company.owner.post(`${path}/withdraw`);
     expect(await seen()).toBe('');
     expect(problem(await company.owner.patch(path, { note: 'x' }))).toEqual([409, 'state-conflict', undefined]);

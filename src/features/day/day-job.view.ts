@@ -6,6 +6,9 @@ export class DayVisitView {
   @ApiProperty({ type: 'string', format: 'uuid', description: 'The visit.' })
   id: string;
 
+  @ApiProperty({ type: 'string', format: 'date', description: 'The day on which it starts, at the site: the day before for one over midnight.' })
+  day: string;
+
   @ApiProperty({ type: 'string', description: 'When it starts, HH:MM by the site\'s clocks.', example: '07:30' })
   startTime: string;
 
@@ -111,7 +114,7 @@ export class DayJobView {
   @ApiProperty({ type: 'string', nullable: true, description: 'The pond, stream or waterfall.' })
   featureName: string | null;
 
-  @ApiProperty({ type: () => [DayVisitView], description: 'When the person is planned there; none when they only have hours there.' })
+  @ApiProperty({ type: () => [DayVisitView], description: 'When the person is planned there, also since the night before; none when they only have hours there.' })
   visits: DayVisitView[];
 
   @ApiProperty({ type: () => DaySiteView, nullable: true, description: 'The site.' })

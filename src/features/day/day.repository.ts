@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Quantity } from '../../domain/quantity/index.js';
 import type { Actor } from '../../platform/auth/actor.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
-import type { BlockerEntity } from '../schedule/index.js';
+import type { BlockerDays } from '../schedule/index.js';
 import { DAY_SHEET } from './day.sql.js';
 import type { DayPersonView, DayPunchItemView, DayVisitView } from './day-job.view.js';
 
@@ -16,7 +16,7 @@ export interface DayJobRow {
   readonly featureName: string | null;
   readonly site: { address: string; latitude: number | null; longitude: number | null; accessNotes: string | null; hazards: string | null } | null;
   readonly visits: DayVisitView[] | null;
-  readonly blockers: Pick<BlockerEntity, 'kind' | 'clearOn' | 'clearedOn' | 'validUntil'>[] | null;
+  readonly blockers: BlockerDays[] | null;
   readonly costCodes: { costCode: string; planned: string; seconds: string }[] | null;
   readonly crew: DayPersonView[] | null;
   readonly keep: { kind: string; quantity: Quantity; note?: string }[] | null;

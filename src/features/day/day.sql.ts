@@ -5,13 +5,14 @@ const MOST_PUNCH_ITEMS = 50;
 /**
  * $1 company, $2 person, $3 day. One row, or none when there is no such person.
  * Hours that run, are held or void count for nothing, but a job with hours of that day is one of the day.
+ * A visit over midnight, of 24 hours at most, is one of both days.
  * Days are the sites' own: an entry is looked for within a day around and then compared in the job's zone.
  */
 export const DAY_SHEET = `
 WITH planned AS (
   SELECT v.* FROM visit v
   JOIN visit_person p ON p.company_id = v.company_id AND p.visit_id = v.id AND p.person_id = $2 AND p.left_at IS NULL
-  WHERE v.company_id = $1 AND v.day = $3 AND v.state = 'planned'
+  WHERE v.company_id = $1 AND v.day BETWEEN $3::date - 1 AND $3 AND ((v.ends_at - interval '1 millisecond') AT TIME ZONE v.time_zone)::date >= $3 AND v.state = 'planned'
 ), due AS (
   SELECT job_id, min(starts_at) AS first FROM (
     SELECT job_id, starts_at FROM planned
@@ -35,12 +36,12 @@ WITH planned AS (
   SELECT due.first, due.job_id, json_build_object(
     'id', j.id, 'number', j.number, 'title', j.title, 'state', j.state, 'timeZone', j.time_zone, 'featureName', f.name,
     'site', CASE WHEN s.id IS NOT NULL THEN json_build_object('address', s.address, 'latitude', s.latitude, 'longitude', s.longitude, 'accessNotes', s.access_notes, 'hazards', s.hazards) END,
-    'visits', (SELECT json_agg(json_build_object('id', v.id, 'startTime', v.start_time, 'startsAt', v.starts_at, 'lengthMinutes', v.length_minutes, 'bring', v.bring, 'note', v.note) ORDER BY v.starts_at, v.id) FROM planned v WHERE v.job_id = j.id),
-    'blockers', (SELECT json_agg(json_build_object('kind', b.kind, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until) ORDER BY b.id) FROM blocker b WHERE b.company_id = $1 AND b.job_id = j.id AND b.withdrawn_at IS NULL),
+    'visits', (SELECT json_agg(json_build_object('id', v.id, 'day', v.day, 'startTime', v.start_time, 'startsAt', v.starts_at, 'lengthMinutes', v.length_minutes, 'bring', v.bring, 'note', v.note) ORDER BY v.starts_at, v.id) FROM planned v WHERE v.job_id = j.id),
+    'blockers', (SELECT json_agg(json_build_object('kind', b.kind, 'requestedOn', b.requested_on, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until) ORDER BY b.id) FROM blocker b WHERE b.company_id = $1 AND b.job_id = j.id AND b.withdrawn_at IS NULL),
     'costCodes', (SELECT json_agg(json_build_object('costCode', h.cost_code, 'planned', h.planned::text, 'seconds', h.seconds::text) ORDER BY h.position, h.cost_code) FROM hours h WHERE h.job_id = j.id),
     'crew', (SELECT json_agg(json_build_object('id', p.id, 'name', p.name, 'comes', c.person_id IS NOT NULL) ORDER BY c.person_id IS NULL, p.name, p.id)
       FROM person p LEFT JOIN coming c ON c.job_id = j.id AND c.person_id = p.id LEFT JOIN job_member m ON m.company_id = $1 AND m.job_id = j.id AND m.person_id = p.id AND m.left_at IS NULL
-      WHERE p.company_id = $1 AND (c.person_id IS NOT NULL OR m.person_id IS NOT NULL)),
+      WHERE p.company_id = $1 AND p.active AND (c.person_id IS NOT NULL OR m.person_id IS NOT NULL)),
     'keep', coalesce(
       (SELECT y.reclaimed_materials FROM quote_revision r JOIN survey y ON y.company_id = r.company_id AND y.id = r.survey_id WHERE r.company_id = $1 AND r.quote_id = j.quote_id AND r.revision = j.quote_revision),
       (SELECT y.reclaimed_materials FROM survey y WHERE y.company_id = $1 AND y.feature_id = j.feature_id ORDER BY y.surveyed_on DESC, y.id DESC LIMIT 1)),

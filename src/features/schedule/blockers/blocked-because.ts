@@ -8,22 +8,25 @@ const NAMES: Readonly<Record<BlockerKind, string>> = { 'utility-locate': 'The ut
  */
 export const LOCATE_CAUTION = 'Call before you dig. Local law says how long to wait, how near to the marks machines may work and for how long the marks hold; private lines, such as those of pumps and lights, are often not marked.';
 
+export type BlockerDays = Pick<BlockerEntity, 'kind' | 'requestedOn' | 'clearOn' | 'clearedOn' | 'validUntil'>;
+
 /**
- * Why work on a day is held up, or null when it is not.
- * @param day YYYY-MM-DD at the site
+ * Why work on some days is held up, or null when it is not.
+ * @param day YYYY-MM-DD at the site, the day on which the work starts
+ * @param lastDay the day on which it ends: marks that hold through the first day of a night's work lapse within it
  */
-export function blockedBecause({ kind, clearOn, clearedOn, validUntil }: Pick<BlockerEntity, 'kind' | 'clearOn' | 'clearedOn' | 'validUntil'>, day: string): string | null {
-  const why = held(clearOn, clearedOn, validUntil, day);
+export function blockedBecause(blocker: BlockerDays, day: string, lastDay = day): string | null {
+  const why = held(blocker, day, lastDay);
   if (why === null) return null;
-  return `${NAMES[kind]} ${why}.${kind === 'utility-locate' ? ` ${LOCATE_CAUTION}` : ''}`;
+  return `${NAMES[blocker.kind]} ${why}.${blocker.kind === 'utility-locate' ? ` ${LOCATE_CAUTION}` : ''}`;
 }
 
-function held(clearOn: string | null, clearedOn: string | null, validUntil: string | null, day: string): string | null {
+function held({ requestedOn, clearOn, clearedOn, validUntil }: BlockerDays, day: string, lastDay: string): string | null {
   if (clearedOn === null) {
-    if (clearOn === null) return 'is outstanding, and nobody has said until when';
+    if (clearOn === null) return requestedOn === null ? 'has not been asked for yet' : `was asked for on ${requestedOn}, and nobody has said until when`;
     return clearOn > day ? `is expected on ${clearOn}, after this visit` : `was to be there by ${clearOn} and is not confirmed yet`;
   }
   if (clearedOn > day) return `is there only from ${clearedOn}, after this visit`;
-  if (validUntil !== null && validUntil < day) return `holds only through ${validUntil}: ask for it anew`;
+  if (validUntil !== null && validUntil < lastDay) return `holds only through ${validUntil}: ask for it anew`;
   return null;
 }

@@ -5,10 +5,11 @@
  * A visit takes 24 hours at most, which lets the index on starts_at find the clashes.
  */
 export const FACTS_OF_VISITS = `
-SELECT v.id, j.state AS "jobState", j.number AS "jobNumber",
+SELECT v.id, last.day AS "lastDay", j.state AS "jobState", j.number AS "jobNumber",
   coalesce(people.list, '[]') AS people, coalesce(clashes.list, '[]') AS clashes, coalesce(absences.list, '[]') AS absences, coalesce(blockers.list, '[]') AS blockers
 FROM visit v
 JOIN job j ON j.company_id = v.company_id AND j.id = v.job_id
+CROSS JOIN LATERAL (SELECT ((v.ends_at - interval '1 millisecond') AT TIME ZONE v.time_zone)::date AS day) last
 LEFT JOIN LATERAL (
   SELECT jsonb_agg(jsonb_build_object('personId', p.id, 'name', p.name, 'active', p.active, 'onCrew', m.id IS NOT NULL) ORDER BY c.position) AS list
   FROM visit_person c
@@ -29,11 +30,11 @@ LEFT JOIN LATERAL (
   SELECT jsonb_agg(jsonb_build_object('personId', d.person_id, 'firstDay', d.first_day, 'lastDay', d.last_day) ORDER BY c.position, d.first_day) AS list
   FROM visit_person c
   JOIN day_off d ON d.company_id = c.company_id AND d.person_id = c.person_id AND d.withdrawn_at IS NULL
-    AND d.first_day <= ((v.ends_at - interval '1 millisecond') AT TIME ZONE v.time_zone)::date AND d.last_day >= v.day
+    AND d.first_day <= last.day AND d.last_day >= v.day
   WHERE c.company_id = v.company_id AND c.visit_id = v.id AND c.left_at IS NULL
 ) absences ON true
 LEFT JOIN LATERAL (
-  SELECT jsonb_agg(jsonb_build_object('id', b.id, 'kind', b.kind, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until) ORDER BY b.id) AS list
+  SELECT jsonb_agg(jsonb_build_object('id', b.id, 'kind', b.kind, 'requestedOn', b.requested_on, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until) ORDER BY b.id) AS list
   FROM blocker b
   WHERE b.company_id = v.company_id AND b.job_id = v.job_id AND b.withdrawn_at IS NULL
 ) blockers ON true

@@ -1,4 +1,4 @@
-import type { BlockerKind } from '../blockers/blocker.entity.js';
+import type { BlockerDays } from '../blockers/blocked-because.js';
 
 export interface ComingPerson {
   readonly personId: string;
@@ -24,16 +24,14 @@ export interface Absence {
   readonly lastDay: string;
 }
 
-export interface OpenBlocker {
+export interface OpenBlocker extends BlockerDays {
   readonly id: string;
-  readonly kind: BlockerKind;
-  readonly clearOn: string | null;
-  readonly clearedOn: string | null;
-  readonly validUntil: string | null;
 }
 
 /** What the database knows of the people, times and hindrances of a visit. */
 export interface VisitFacts {
+  /** The day on which it ends, YYYY-MM-DD at the site: the day after for a visit over midnight. */
+  readonly lastDay: string;
   readonly jobState: string;
   readonly jobNumber: string;
   readonly people: readonly ComingPerson[];

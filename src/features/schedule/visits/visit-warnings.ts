@@ -12,7 +12,7 @@ export function visitWarnings(visit: Pick<VisitEntity, 'day' | 'state'>, facts: 
   return [
     ...(['finished', 'cancelled'].includes(facts.jobState) ? [warning('job-closed', `Job ${facts.jobNumber} is ${facts.jobState}. Reopen it, or cancel the visit.`)] : []),
     ...facts.blockers.flatMap((blocker) => {
-      const why = blockedBecause(blocker, visit.day);
+      const why = blockedBecause(blocker, visit.day, facts.lastDay);
       return why === null ? [] : [warning('blocked', why, { blockerId: blocker.id })];
     }),
     ...facts.people.filter(({ active }) => !active).map(({ personId, name }) => warning('not-active', `${name} does not work here any more. Send somebody else.`, { personId })),
