@@ -31,7 +31,7 @@ export class MutationBody {
   )
   body: object;
 
-  @IntegerField({ description: 'The revision that the phone changed; needed where a record is changed, left out for a fact.', min: 1, max: LARGEST_COUNTER, optional: true })
+  @IntegerField({ description: 'The revision that the phone changed; needed where a record is changed, or a field fact voided or answered; left out for what is new.', min: 1, max: LARGEST_COUNTER, optional: true })
   baseRevision?: number | null;
 
   @Field({ description: 'Mutations without which this one makes no sense: it is applied only after they were.', optional: true }, { type: 'array', items: { type: 'string', format: 'uuid' }, maxItems: MOST_DEPENDENCIES }, (value) =>
