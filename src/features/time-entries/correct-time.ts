@@ -51,7 +51,7 @@ export class CorrectTime {
       const jobs = await this.charge.hold(actor, [row.jobId, body.jobId]);
       const [from, to] = [jobs.require(row.jobId), jobs.requireTakes(body)];
       const counted = row.endedAt !== null && !row.held;
-      if (!body.reason) requireNoReason(row, counted ? [from, to] : []);
+      if (!body.reason) refuseWithoutReason(row, counted ? [from, to] : []);
       const heldBecause = heldAfterCorrection(counted && from.id === to.id, locked, time, to);
       if (heldBecause.length === 0) await this.charge.begin(actor, jobs, [{ jobId: to.id, ...time }]);
       const { costCode, kind, note } = body;
@@ -87,7 +87,7 @@ export class CorrectTime {
 }
 
 /** @throws Problem 400 at /reason when somebody has relied on the hours, or on the figures of their jobs, as they are */
-function requireNoReason(row: TimeEntryEntity, jobs: readonly JobEntity[]): void {
+function refuseWithoutReason(row: TimeEntryEntity, jobs: readonly JobEntity[]): void {
   const needed = (why: string): Error => invalidInput([{ pointer: '/reason', detail: `is needed: ${why}` }]);
   if (row.approvedAt !== null) throw needed('the hours are approved');
   const closed = jobs.find(isClosed);

@@ -31,7 +31,7 @@ interface Pending extends HoursToLog {
   readonly time: WorkedTime;
 }
 
-/** Logs hours, each once however often a phone sends it; any number of them in nine statements. */
+/** Logs hours, each once however often a phone sends it; any number of them in nine statements, ten when some overlap others. */
 @Injectable()
 export class LogManyHours {
   constructor(
