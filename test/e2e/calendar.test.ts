@@ -118,6 +118,25 @@ describe('the calendar feed', () => {
     expect(await status(other.path)).toBe(404);
   });
 
+  it('answers addresses that are none as the contract says, and none with what it shows others', async () => {
+    const { path } = await subscribe(company.crew);
+    const token = path.slice('/v1/calendar/'.length, -'.ics'.length);
+    for (const file of ['.ics', '%00.ics', '%2e%2e.ics', `${token.toUpperCase()}.ics`, `${token}=.ics`, `${token}.ics.ics`, `${token}.ICS`, encodeURIComponent('水.ics')]) expect([file, (await test.request('get', `/v1/calendar/${file}`)).status]).toEqual([file, 404]);
+    for (const file of [`${'A'.repeat(5_000)}.ics`, '%E0%A4%A.ics']) expect([(await test.request('get', `/v1/calendar/${file}`)).body.code]).toEqual(['malformed-request']);
+    const shown = await company.owner.get(path).set('accept', 'application/json').set('origin', 'https://elsewhere.example');
+    expect([shown.status, shown.headers['content-type'], shown.headers['access-control-allow-origin']]).toEqual([200, 'text/calendar; charset=utf-8', undefined]);
+  });
+
+  it('is made once by requests at the same moment, and by nobody for somebody else', async () => {
+    const body = { id: uuidv7(), name: 'Phone' };
+    const answers = await Promise.all(Array.from({ length: 5 }, () => company.crew.post('/v1/calendar-feeds', body)));
+    expect(answers.map(({ status, body: { path } }) => `${status} ${path === null ? 'untold' : 'told'}`).sort()).toEqual([...Array<string>(4).fill('200 untold'), '201 told']);
+    expect((await company.crew.post('/v1/calendar-feeds', { name: 'x', personId: company.owner.personId })).status).toBe(400);
+    const stranger = await makeTestCompany(test);
+    expect((await stranger.owner.post(`/v1/calendar-feeds/${body.id}/revoke`)).status).toBe(404);
+    expect((await stranger.owner.get('/v1/calendar-feeds')).body.items).toEqual([]);
+  });
+
   it('tells its address once, keeps only a digest, and is revoked by its person or the owner', async () => {
     const body = { id: uuidv7(), name: 'Phone' };
     const first = await company.crew.post('/v1/calendar-feeds', body);

@@ -102,6 +102,13 @@ describe('enrolling a device', () => {
     expect([(await enrol({ code: older.code })).status, (await enrol({ code: newer.code })).status]).toEqual([401, 201]);
   });
 
+  it('leaves a person one good code, however many are made at the same moment', async () => {
+    const made = await Promise.all(Array.from({ length: 5 }, () => makeCode(company.crewLead, company.crew.personId)));
+    const statuses: number[] = [];
+    for (const { code } of made) statuses.push((await enrol({ code })).status);
+    expect(statuses.sort()).toEqual([201, 401, 401, 401, 401]);
+  });
+
   it('refuses a code once the one who made it signed out', async () => {
     const { body } = await company.owner.get(`/v1/people/${company.crewLead.personId}`);
     const lead = await signIn(test, body.email as string);

@@ -16,7 +16,7 @@ export class CalendarController {
   @ApiParam({ name: 'file', description: 'The feed\'s token and .ics.', schema: { type: 'string' } })
   @ApiResponse({ status: 200, description: 'The calendar.', content: { 'text/calendar': { schema: { type: 'string' } } }, headers: { ETag: { description: 'The version of the calendar.', schema: { type: 'string' } } } })
   @ApiResponse({ status: 304, description: 'Unchanged since the version in If-None-Match.' })
-  @ApiProblems(['not-found', 'unexpected', 'unavailable'])
+  @ApiProblems(['malformed-request', 'not-found', 'unexpected', 'unavailable'])
   @Header('content-type', 'text/calendar; charset=utf-8')
   @Header('cache-control', 'private, no-cache')
   @Header('x-content-type-options', 'nosniff')

@@ -47,9 +47,10 @@ export class MakeEnrolment {
     });
   }
 
+  /** Locked: of codes that are made at the same moment, the later replaces the earlier. */
   private async person(actor: Actor, personId: string): Promise<PersonEntity> {
     try {
-      return await this.people.find(actor, personId);
+      return await this.people.lock(actor, personId);
     } catch (error) {
       if (error instanceof Problem && error.code === 'not-found') throw noSuchReference('/personId', 'person');
       throw error;

@@ -33,6 +33,11 @@ export class PeopleService {
     return this.store.find(actor, id);
   }
 
+  /** The person, neither changed nor dismissed until the transaction of the caller ends. @throws Problem 404 */
+  lock(actor: Actor, id: string): Promise<PersonEntity> {
+    return this.store.lock(actor, id);
+  }
+
   /** Those that are there, by id; one statement. */
   findMany(actor: Actor, ids: readonly string[]): Promise<Map<string, PersonEntity>> {
     return this.store.findMany(actor, ids);
