@@ -13,7 +13,8 @@ type Item = Response['body'];
 const PASSWORD = 'a password of the demonstration';
 /** A Wednesday, so that the days before are counted over weekends and over the clock change of March. */
 const TODAY = '2027-04-14T15:00:00Z';
-const LISTS = ['people', 'customers', 'sites', 'features', 'equipment', 'surveys', 'labor-rules', 'parts', 'quotes', 'jobs', 'time-entries', 'costs', 'invoices', 'payments'];
+const LISTS = ['people', 'customers', 'sites', 'features', 'equipment', 'surveys', 'labor-rules', 'parts', 'quotes', 'jobs', 'time-entries', 'costs', 'invoices', 'payments', 'attachments',
+  'loads', 'depths', 'material-uses', 'installations', 'water-readings', 'change-requests', 'punch-items', 'sign-offs', 'visits', 'days-off', 'blockers', 'work-week-policies', 'burden-rates'];
 
 interface Stage {
   readonly test: TestApp;
@@ -95,9 +96,9 @@ describe('the demonstration company', () => {
   });
 
   it('logs no hour of the future, and none on a weekend', () => {
-    for (const { endedAt } of here.lists['time-entries'] ?? []) {
+    for (const { startedAt, endedAt } of of('time-entries', (entry) => entry.endedAt !== null)) {
       expect(Date.parse(endedAt)).toBeLessThan(Date.parse(TODAY));
-      expect([0, 6]).not.toContain(new Date(endedAt).getUTCDay());
+      expect([0, 6]).not.toContain(new Date(startedAt).getUTCDay());
     }
   });
 
@@ -156,6 +157,47 @@ describe('the demonstration company', () => {
     expect(base.reduce((sum: number, cents: number) => sum + cents, 0)).toBe(Math.round(Number(netTotal.amount) * 100));
     const { status, headers } = await here.owner.get(`/v1/quotes/${issued.id}/document`);
     expect([status, headers['content-type']]).toEqual([200, 'application/pdf']);
+  });
+
+  it('has a plan of visits around today, one of them called off, and says what speaks against it', async () => {
+    const visits = here.lists['visits'] ?? [];
+    const days = visits.map((visit) => visit.day as string).sort();
+    expect([days[0]?.localeCompare('2027-04-14'), days.at(-1)?.localeCompare('2027-04-14')]).toEqual([-1, 1]);
+    expect(of('visits', (visit) => visit.state === 'cancelled')).toHaveLength(1);
+    expect(new Set(visits.flatMap((visit) => visit.warnings.map((warning: Item) => warning.code)))).toEqual(new Set(['blocked', 'day-off']));
+    expect(new Set(of('blockers', (blocker) => blocker.clearedOn === null).map((blocker) => blocker.kind))).toEqual(new Set(['utility-locate', 'materials']));
+    const crew = await signIn(here.test, 'crew@wrenmarsh.example', PASSWORD);
+    const day = (await crew.get('/v1/day?date=2027-04-14')).body;
+    expect(JSON.stringify(day)).toContain('Circulation.');
+  });
+
+  it('has facts of every kind from the site, a request for a change that waits, and photos that open', async () => {
+    for (const kind of ['loads', 'depths', 'material-uses', 'installations', 'water-readings', 'change-requests', 'punch-items', 'sign-offs']) expect([kind, here.lists[kind]]).not.toEqual([kind, []]);
+    const waiting = only('change-requests', (request) => request.decision === null);
+    expect([waiting.attachmentIds.length, waiting.photosMissing]).toEqual([2, []]);
+    for (const { id, mediaType } of here.lists['attachments'] ?? []) {
+      const { status, headers } = await here.owner.get(`/v1/attachments/${id}/content`);
+      expect([status, headers['content-type']]).toEqual([200, mediaType]);
+    }
+    const signed = only('sign-offs', () => true);
+    expect(only('jobs', (job) => job.id === signed.jobId).state).toBe('finished');
+  });
+
+  it('has hours that are approved, hours that are locked, hours that wait, and somebody at work', async () => {
+    const { lockedThrough } = (await here.owner.get('/v1/time-lock')).body;
+    const running = only('time-entries', (entry) => entry.endedAt === null);
+    const others = of('time-entries', (entry) => entry.endedAt !== null);
+    expect(others.filter(({ startedAt }) => startedAt < lockedThrough).every(({ approvedAt }) => approvedAt !== null)).toBe(true);
+    expect(others.filter(({ startedAt, approvedAt }) => startedAt > lockedThrough && approvedAt !== null)).not.toHaveLength(0);
+    expect(others.filter(({ approvedAt }) => approvedAt === null)).not.toHaveLength(0);
+    expect([running.approvedAt, Date.parse(TODAY) - Date.parse(running.startedAt)]).toEqual([null, 95 * 60_000]);
+  });
+
+  it('has a week with overtime, and burden by rates that say that they are invented', async () => {
+    const days = new Set(of('time-entries', (entry) => entry.endedAt !== null).map(({ startedAt }) => (startedAt as string).slice(0, 10)));
+    const weeks = (await Promise.all([...days].map(async (day) => (await here.owner.get(`/v1/work-weeks?of=${day}`)).body.items as Item[]))).flat();
+    expect(weeks.filter((week) => Number(week.overtime.hours) > 0)).not.toHaveLength(0);
+    for (const { name } of here.lists['burden-rates'] ?? []) expect(name).toContain('(invented)');
   });
 
   it('names only makes of its own', () => {

@@ -8,6 +8,7 @@ import { CostsModule } from '../costs/index.js';
 import { EquipmentModule } from '../equipment/index.js';
 import { FeaturesModule } from '../features/index.js';
 import { JobsModule } from '../jobs/index.js';
+import { AttachBytes } from './attach-bytes.js';
 import { AttachFile } from './attach-file.js';
 import { AttachmentEntity } from './attachment.entity.js';
 import { AttachmentSubjects } from './attachment-subjects.js';
@@ -27,8 +28,8 @@ import { UploadsRepository } from './uploads/uploads.repository.js';
 @Module({
   imports: [TypeOrmModule.forFeature([UploadEntity, UploadPieceEntity, AttachmentEntity]), CompaniesModule, JobsModule, FeaturesModule, EquipmentModule, CostsModule],
   controllers: [UploadsController, AttachmentsController],
-  providers: [UploadsRepository, BeginUpload, FinishUpload, UploadExchange, AttachmentsRepository, AttachmentSubjects, AttachFile, AttachmentsService, EquipmentAttachments, SyncAttachments],
-  exports: [AttachmentsService, EquipmentAttachments],
+  providers: [UploadsRepository, BeginUpload, FinishUpload, UploadExchange, AttachmentsRepository, AttachmentSubjects, AttachFile, AttachBytes, AttachmentsService, EquipmentAttachments, SyncAttachments],
+  exports: [AttachBytes, AttachmentsService, EquipmentAttachments],
 })
 export class AttachmentsModule implements OnModuleInit {
   constructor(

@@ -24,6 +24,7 @@ const DAY_STARTS = 7 * 60 + 30;
 const DAY_QUARTERS = 32;
 const NOON = 18;
 const BREAK_MINUTES = 30;
+export const DAY_ENDS = '16:00';
 
 /** Spreads work over a crew's days: everybody takes up what comes next, and one drives there first. */
 export function crewHours({ people, quarters, startedDaysAgo, atMostDays }: CrewWork): Stint[] {

@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 
 const SATURDAY = 6;
 
-/** Days of the demonstration, counted back from the day it is made on, so that it always looks alive. */
+/** Days of the demonstration, counted from the day it is made on, so that it always looks alive. */
 export class DemoCalendar {
   private readonly days: Temporal.PlainDate[] = [];
   private next: Temporal.PlainDate;
@@ -12,7 +12,10 @@ export class DemoCalendar {
     this.next = Temporal.PlainDate.from(today);
   }
 
-  /** The day some working days (Monday to Friday) ago, as YYYY-MM-DD; 0 is today, or on a weekend the Friday before. */
+  /**
+   * The day some working days (Monday to Friday) ago, as YYYY-MM-DD; 0 is today, or on a weekend the Friday before. Less
+   * than 0 counts ahead from there.
+   */
   workday(ago: number): string {
     return this.at(ago).toString();
   }
@@ -29,11 +32,21 @@ export class DemoCalendar {
   }
 
   private at(ago: number): Temporal.PlainDate {
+    if (ago < 0) return this.ahead(-ago);
     for (;;) {
       const day = this.days[ago];
       if (day !== undefined) return day;
       if (this.next.dayOfWeek < SATURDAY) this.days.push(this.next);
       this.next = this.next.subtract({ days: 1 });
     }
+  }
+
+  private ahead(workdays: number): Temporal.PlainDate {
+    let day = this.at(0);
+    for (let left = workdays; left > 0; ) {
+      day = day.add({ days: 1 });
+      if (day.dayOfWeek < SATURDAY) left--;
+    }
+    return day;
   }
 }

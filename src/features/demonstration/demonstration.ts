@@ -11,10 +11,14 @@ import { Scene } from './scene.js';
 import { SeedBills } from './seed-bills.js';
 import { SeedCatalog } from './seed-catalog.js';
 import { SeedCosts } from './seed-costs.js';
+import { SeedField } from './seed-field.js';
 import { SeedJobs } from './seed-jobs.js';
+import { SeedPayroll } from './seed-payroll.js';
 import { SeedPeople } from './seed-people.js';
+import { SeedPhotos } from './seed-photos.js';
 import { SeedPlaces } from './seed-places.js';
 import { SeedQuotes } from './seed-quotes.js';
+import { SeedSchedule } from './seed-schedule.js';
 
 /** How somebody of the demonstration company signs in. */
 interface DemoSignIn {
@@ -38,6 +42,10 @@ export class Demonstration {
     private readonly places: SeedPlaces,
     private readonly quotes: SeedQuotes,
     private readonly jobs: SeedJobs,
+    private readonly photos: SeedPhotos,
+    private readonly field: SeedField,
+    private readonly schedule: SeedSchedule,
+    private readonly payroll: SeedPayroll,
     private readonly costs: SeedCosts,
     private readonly bills: SeedBills,
   ) {}
@@ -69,6 +77,10 @@ export class Demonstration {
     await this.places.execute(scene);
     await this.quotes.execute(scene);
     await this.jobs.execute(scene);
+    await this.photos.execute(scene);
+    await this.field.execute(scene);
+    await this.schedule.execute(scene);
+    await this.payroll.execute(scene, this.clock.now());
     await this.costs.execute(scene);
     await this.bills.execute(scene);
   }

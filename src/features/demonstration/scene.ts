@@ -3,10 +3,18 @@ import type { Clock } from '../../platform/clock/clock.js';
 import type { DemoCalendar } from './demo-calendar.js';
 import { demoId } from './demo-id.js';
 
+/** A day on which somebody logged hours. */
+export interface DayWorked {
+  readonly person: string;
+  /** Working days before the day the demonstration is made on. */
+  readonly daysAgo: number;
+}
+
 /** What the steps share: whose company it is, which day is today, and the ids of what was made before. */
 export class Scene {
   private readonly ids = new Map<string, string>();
   private readonly people = new Map<string, Actor>();
+  private readonly worked = new Map<string, DayWorked>();
 
   /** @param service the service itself, acting for the demonstration company */
   constructor(
@@ -42,6 +50,15 @@ export class Scene {
     const actor = this.people.get(key);
     if (actor === undefined) throw new Error(`Nobody in the demonstration is called ${key}.`);
     return actor;
+  }
+
+  noteWorked(day: DayWorked): void {
+    this.worked.set(`${day.person} ${day.daysAgo}`, { person: day.person, daysAgo: day.daysAgo });
+  }
+
+  /** Each day of each person once, in the order in which they were noted. */
+  daysWorked(): DayWorked[] {
+    return [...this.worked.values()];
   }
 
   /** Does the work as if it were that moment. */

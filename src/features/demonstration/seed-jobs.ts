@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import { ChangeJobState, JobsService } from '../jobs/index.js';
+import { ChangeJobState, JobCrew, JobsService } from '../jobs/index.js';
 import { AcceptQuote } from '../quotes/index.js';
 import { LogTime } from '../time-entries/index.js';
 import { CREWS } from './content/company.js';
 import type { DemoJob, DemoWork } from './content/job.js';
 import { JOBS } from './content/jobs.js';
-import { crewHours, type Stint } from './crew-hours.js';
+import { crewHours, DAY_ENDS, type Stint } from './crew-hours.js';
 import type { Scene } from './scene.js';
 
 /** Nobody logs a day before it is over: the last hours are yesterday's. */
@@ -18,6 +18,7 @@ export class SeedJobs {
     private readonly acceptQuote: AcceptQuote,
     private readonly jobs: JobsService,
     private readonly states: ChangeJobState,
+    private readonly crew: JobCrew,
     private readonly logTime: LogTime,
   ) {}
 
@@ -36,13 +37,17 @@ export class SeedJobs {
     return scene.note(`job ${quote}`, jobId);
   }
 
-  private async work(scene: Scene, key: string, jobId: string, { crew, startedDaysAgo, pace, daysSoFar, notes = {} }: DemoWork): Promise<void> {
+  private async work(scene: Scene, key: string, jobId: string, { crew, startedDaysAgo, pace, daysSoFar, late = [], notes = {} }: DemoWork): Promise<void> {
+    await this.crew.join(scene.as('estimator'), jobId, CREWS[crew].map((member) => scene.id(`person ${member}`)));
     const plan = await this.jobs.planOf(scene.service, jobId);
     const quarters = plan.map(({ costCode, hours }) => ({ costCode, quarters: hours.times(4).times(pace).ceil().toNumber() }));
     const stints = crewHours({ people: CREWS[crew], quarters, startedDaysAgo, atMostDays: daysSoFar ?? startedDaysAgo - LAST_DAY_AGO + 1 });
     for (const [index, stint] of stints.entries()) {
       const first = stints.findIndex(({ costCode }) => costCode === stint.costCode) === index;
       await this.log(scene, `hours ${key} ${index}`, jobId, stint, first ? (notes[stint.costCode] ?? null) : null);
+    }
+    for (const { person, daysAgo, costCode, until, note } of late) {
+      await this.log(scene, `late hours ${key} ${daysAgo}`, jobId, { person, daysAgo, costCode, start: DAY_ENDS, end: until, unpaidBreakMinutes: 0 }, note);
     }
     const last = stints.at(-1);
     if (last === undefined || daysSoFar !== undefined) return;
@@ -58,5 +63,6 @@ export class SeedJobs {
       endedAt: ended.toISOString(),
     };
     await scene.on(ended, () => this.logTime.execute(actor, entry));
+    scene.noteWorked({ person, daysAgo });
   }
 }

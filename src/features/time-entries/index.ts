@@ -1,6 +1,8 @@
 export { TimeEntriesModule } from './time-entries.module.js';
 export { TimeEntriesService } from './time-entries.service.js';
 export { LogTime } from './log/log-time.js';
+export { ApproveDay } from './approval/approve-day.js';
+export { MoveLock } from './lock/move-lock.js';
 export type { TimeEntryBody } from './time-entries.dto.js';
 export { LoggedWorkModule } from './logged-work.module.js';
 export { type LoggedWork, LoggedWorkRepository } from './logged-work.repository.js';

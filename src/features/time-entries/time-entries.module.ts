@@ -34,6 +34,6 @@ import { EntryVersions } from './versions/entry-versions.js';
     TimeEntriesRepository, TimeEntriesService, TimeEntryViews, PaidPeople, LogManyHours, LogTime, LogBatch, StopTime, CorrectTime, ReleaseHeld, EntryVersions,
     ApprovalsRepository, ApproveDay, LockedPeriod, MoveLock, TimeEntrySync, TimeMutations,
   ],
-  exports: [TimeEntriesService, LogTime, LogManyHours],
+  exports: [TimeEntriesService, LogTime, LogManyHours, ApproveDay, MoveLock],
 })
 export class TimeEntriesModule {}

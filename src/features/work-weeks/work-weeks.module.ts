@@ -19,6 +19,6 @@ import { WorkWeeksService } from './work-weeks.service.js';
   imports: [TypeOrmModule.forFeature([WorkWeekPolicyEntity, BurdenRateEntity, OpeningWagesEntity]), CompaniesModule, LoggedWorkModule],
   controllers: [WorkWeekPoliciesController, BurdenRatesController, OpeningWagesController, WorkWeeksController],
   providers: [WorkWeekPoliciesService, BurdenRatesService, OpeningWagesService, EarnedService, WorkWeeksService],
-  exports: [WorkWeeksService],
+  exports: [WorkWeeksService, WorkWeekPoliciesService, BurdenRatesService],
 })
 export class WorkWeeksModule {}

@@ -21,8 +21,19 @@ export interface DemoWork {
   readonly pace: number;
   /** Days after which the crew is not done yet; none when it worked until the job was finished. */
   readonly daysSoFar?: number;
+  /** When somebody stayed after the others, and so came into overtime. */
+  readonly late?: readonly DemoLate[];
   /** What the crew noted with the first hours of a cost code. */
   readonly notes?: Readonly<Record<string, string>>;
+}
+
+export interface DemoLate {
+  readonly person: string;
+  readonly daysAgo: number;
+  readonly costCode: string;
+  /** HH:MM; from the end of the crew's day. */
+  readonly until: string;
+  readonly note: string;
 }
 
 export interface DemoPurchase extends Pick<CostBody, 'costCode' | 'kind' | 'description' | 'supplier' | 'reference'> {

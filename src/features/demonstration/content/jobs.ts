@@ -14,7 +14,10 @@ export const JOBS: readonly DemoJob[] = [
   },
   {
     quote: 'larkenby', acceptedBy: 'R. Amblethwaite for Larkenby House', acceptedDaysAgo: 67,
-    work: { crew: 'newt', startedDaysAgo: 60, pace: 2.35, notes: { cleanout: 'A second layer of clay and roots under the sediment', hauling: 'By barrow only: the kitchen yard was closed to us', liner: 'North wall had to be propped before we could lay' } },
+    work: {
+      crew: 'newt', startedDaysAgo: 60, pace: 2.35, notes: { cleanout: 'A second layer of clay and roots under the sediment', hauling: 'By barrow only: the kitchen yard was closed to us', liner: 'North wall had to be propped before we could lay' },
+      late: [58, 57].map((daysAgo) => ({ person: 'crew2', daysAgo, costCode: 'liner', until: '20:00', note: 'Stayed with the mason until the wall stood safe' })),
+    },
     purchases: [
       bought(58, 'disposal', 'hauling', 'Sediment and old liner, 21 yd3', '612.00', 'Cindermoor Transfer Yard', 'Ticket 40161'),
       bought(57, 'rental', 'cleanout', 'Mini excavator, three days', '885.00', 'Otterbeck Tool Hire', 'R-5518'),
