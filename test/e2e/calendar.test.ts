@@ -157,6 +157,9 @@ describe('the calendar feed', () => {
   it('keeps the address out of the log, and ids in it', async () => {
     const { id, path } = await subscribe(company.crew);
     expect(loggedPath(path)).toBe('/v1/calendar/….ics');
+    const encoded = path.replaceAll(/[_-]|(?<=^\/v1\/calendar\/.{42})./g, (character) => `%${character.charCodeAt(0).toString(16)}`);
+    expect(encoded).toContain('%');
+    expect([(await test.request('get', encoded)).status, loggedPath(encoded)]).toEqual([200, '/v1/calendar/….ics']);
     expect(loggedPath(`/v1/visits/${id}/cancel?x=1`)).toBe(`/v1/visits/${id}/cancel`);
   });
 });
