@@ -13,12 +13,16 @@ export function keeps(actor: Actor, kind: SyncedKind, person: string): string {
 }
 
 /**
- * Whether the row would be kept if the person were still on the crews that they have left since a place in the journal.
+ * Whether the person may have a copy of a former row `t`: they are on the crew of its job, left it since a place in the
+ * journal, or left it before and the row is not that job's any more. Leaving takes the rows that a job has when the
+ * phone asks; one that was moved away between the two would stay on the phone for ever.
  * @param since a row of the statement with the place, its `xid` and its `seq`
+ * @param now a row of the statement with the present row
  */
-export function keptSince(actor: Actor, kind: SyncedKind, person: string, since: string): string {
+export function keptSince(actor: Actor, kind: SyncedKind, person: string, since: string, now: string): string {
   const left = `EXISTS (SELECT FROM history h WHERE h.company_id = m.company_id AND h.entity = 'job_member' AND h.entity_id = m.id AND (h.xid, h.seq) > (${since}.xid, ${since}.seq))`;
-  return kept(actor, kind, person, `(m.left_at IS NULL OR ${left})`);
+  const movedAway = kind.belongsTo === 'company' ? 'false' : `NOT EXISTS (SELECT FROM (SELECT ${now}.*) AS t WHERE m.job_id IN (${kind.belongsTo.jobs}))`;
+  return kept(actor, kind, person, `(m.left_at IS NULL OR ${left} OR ${movedAway})`);
 }
 
 /** Whether the row is the person's own, and so kept whatever its job. */

@@ -53,7 +53,7 @@ export class SyncedRowsRepository {
          LEFT JOIN "${kind.table}" AS now ON now.company_id = $1 AND now.id = former.id
          CROSS JOIN LATERAL jsonb_populate_record(now, former.state) AS t
          CROSS JOIN (SELECT $4::xid8 AS xid, $5::bigint AS seq) AS place
-         WHERE ${keptSince(actor, kind, '$2', 'place')}`,
+         WHERE ${keptSince(actor, kind, '$2', 'place', 'now')}`,
         [actor.companyId, actor.personId, JSON.stringify(former), since.xid, since.seq],
       ),
     );
