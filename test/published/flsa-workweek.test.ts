@@ -27,7 +27,7 @@ test.each([
 });
 
 test.each(['America/Phoenix', 'Asia/Kolkata'])('C: in %s every week of 2026 and 2027 is 168 hours', (zone) => {
-  const calendar = new WorkCalendar({ timeZone: zone, startsOn: 'monday', startsAt: '00:00' }, new Date('2026-01-01T12:00Z'), new Date('2027-12-31T12:00Z'), 'weeks');
+  const calendar = new WorkCalendar({ timeZone: zone, startsOn: 'monday', startsAt: '00:00' }, [{ from: new Date('2026-01-01T12:00Z'), until: new Date('2027-12-31T12:00Z') }], 'weeks');
   expect(calendar.starts).toHaveLength(106);
   expect(new Set(calendar.starts.slice(1).map((ends, place) => (ends - (calendar.starts[place] ?? 0)) / 3_600_000))).toEqual(new Set([168]));
 });
@@ -52,7 +52,7 @@ test.each([
   ['America/St_Johns', '2026-03-08', '2026-03-08T05:30:00Z', 23],
   ['America/St_Johns', '2026-11-01', '2026-11-01T04:30:00Z', 25],
 ])('C: in %s the clocks change on %s at %s, within a workday of %d hours', (zone, day, transition, hours) => {
-  const calendar = new WorkCalendar({ timeZone: zone, startsOn: 'sunday', startsAt: '00:00' }, new Date(transition), new Date(transition), 'days');
+  const calendar = new WorkCalendar({ timeZone: zone, startsOn: 'sunday', startsAt: '00:00' }, [{ from: new Date(transition), until: new Date(transition) }], 'days');
   const at = calendar.starts.findIndex((_, place) => calendar.dayAt(place) === day);
   const [begins, ends] = [calendar.starts[at] ?? 0, calendar.starts[at + 1] ?? 0];
   expect((ends - begins) / 3_600_000).toBe(hours);

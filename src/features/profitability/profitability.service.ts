@@ -21,7 +21,7 @@ export interface Profitability {
   readonly hours: HoursComparison;
 }
 
-/** Puts together what the other slices know of a job: eight statements, however many hours and bills it has. */
+/** Puts together what the other slices know of a job: at most eleven statements, however many hours and bills it has. */
 @Injectable()
 export class ProfitabilityService {
   constructor(

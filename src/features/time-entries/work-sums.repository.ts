@@ -49,23 +49,24 @@ const JOB_COLUMNS = ['job_id AS "jobId"', 'cost_code AS "costCode"', 'burden_per
 export class WorkSumsRepository {
   constructor(private readonly db: TenantDatabase) {}
 
-  /** From when to when people worked on a job; one statement. */
+  /** From when to when people worked on a job in each year, by UTC; one statement. */
   spansOnJob(actor: Actor, jobId: string): Promise<PersonSpan[]> {
     return this.db.read(actor, (manager) =>
       manager.query<PersonSpan[]>(
         `SELECT person_id AS "personId", min(started_at) AS "from", max(ended_at) AS until FROM time_entry AS e
-         WHERE company_id = $1 AND job_id = $2 AND ${countsAsWork('e')} GROUP BY person_id ORDER BY person_id`,
+         WHERE company_id = $1 AND job_id = $2 AND ${countsAsWork('e')}
+         GROUP BY person_id, date_trunc('year', started_at AT TIME ZONE 'UTC') ORDER BY person_id`,
         [actor.companyId, jobId],
       ),
     );
   }
 
-  /** What people worked, by wage; one statement. @param starts as `cutWork` takes them */
+  /** What people worked, by wage; one statement. @param spans of a person none over another @param starts as `cutWork` takes them */
   byWage(actor: Actor, spans: readonly PersonSpan[], starts: readonly number[]): Promise<PaidSum[]> {
     return this.sums<Row>(actor, spans, starts, []);
   }
 
-  /** What people worked, by wage, job and cost code; one statement. @param starts as `cutWork` takes them */
+  /** What people worked, by wage, job and cost code; one statement. @param spans of a person none over another @param starts as `cutWork` takes them */
   async byJob(actor: Actor, spans: readonly PersonSpan[], starts: readonly number[]): Promise<WorkSum[]> {
     const sums = await this.sums<Row & { readonly jobId: string; readonly costCode: string; readonly burdenPercent: string }>(actor, spans, starts, JOB_COLUMNS);
     return sums.map((sum) => ({ ...sum, burdenPercent: new Decimal(sum.burdenPercent) }));

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/auth/actor.js';
 import { type PersonSpan, WorkSumsRepository } from '../time-entries/index.js';
+import { mergeSpans } from './merge-spans.js';
 import { OpeningWagesService } from './opening/opening-wages.service.js';
 import type { Terms } from './terms.js';
 import { dayAfter, WorkCalendar, weekOf, weekOfInstant } from './work-calendar.js';
@@ -24,8 +25,8 @@ export class EarnedService {
       const ends = openings.filter((one) => one.personId === personId && one.year >= from && one.year <= until).map(({ through }) => weekOf(terms.anchor, through).endsAt.getTime());
       return { personId, from: weekOf(terms.anchor, `${from}-01-01`).startsAt, until: new Date(Math.max(weekOfInstant(terms.anchor, last).endsAt.getTime(), ...ends)) };
     });
-    const edge = (pick: (...times: number[]) => number, of: 'from' | 'until'): Date => new Date(pick(...whole.map((span) => span[of].getTime())));
-    const calendar = new WorkCalendar(terms.anchor, edge(Math.min, 'from'), edge(Math.max, 'until'), terms.cut, openings.map(({ through }) => dayAfter(through)));
-    return YearsToDate.of(await this.work.byWage(actor, whole, calendar.starts), calendar, terms, openings);
+    const merged = mergeSpans(whole);
+    const calendar = new WorkCalendar(terms.anchor, merged, terms.cut, openings.map(({ through }) => dayAfter(through)));
+    return YearsToDate.of(await this.work.byWage(actor, merged, calendar.starts), calendar, terms, openings);
   }
 }

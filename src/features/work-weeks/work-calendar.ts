@@ -43,7 +43,7 @@ export function workdayOf(anchor: WeekAnchor, instant: Date): string {
   return (startOf(anchor, local) <= instant.getTime() ? local : local.subtract({ days: 1 })).toString();
 }
 
-/** The weeks from one instant to another, found once, so that many entries are cut without a calendar. */
+/** The weeks of some stretches of time, found once, so that many entries are cut without a calendar. */
 export class WorkCalendar {
   /** Instants in milliseconds at which work is cut, and then the one at which the last week ends. */
   readonly starts: readonly number[];
@@ -56,28 +56,33 @@ export class WorkCalendar {
   private readonly weeks = new Map<number, WorkWeek>();
 
   /**
+   * @param spans one or more; of what lies between them no day is looked up, so hours a century apart cost no more
    * @param cut `days` where it matters on which day of a week work was; `weeks` else, which many years of them need
    * @param alsoAt days, YYYY-MM-DD, at which work is cut as well
    */
   constructor(
     private readonly anchor: WeekAnchor,
-    from: Date,
-    until: Date,
+    spans: readonly { readonly from: Date; readonly until: Date }[],
     cut: 'days' | 'weeks',
     alsoAt: readonly string[] = [],
   ) {
-    this.first = firstDayOf(anchor, Temporal.PlainDate.from(workdayOf(anchor, from)));
-    const end = firstDayOf(anchor, Temporal.PlainDate.from(workdayOf(anchor, until))).add({ days: 7 });
-    const days = this.first.until(end).days;
-    const step = cut === 'days' ? 1 : 7;
-    const offsets = new Set(Array.from({ length: days / step }, (_, n) => n * step));
+    const firstDay = (instant: Date): Temporal.PlainDate => firstDayOf(anchor, Temporal.PlainDate.from(workdayOf(anchor, instant)));
+    const [earliest] = [...spans].sort((a, b) => a.from.getTime() - b.from.getTime());
+    this.first = firstDay(earliest?.from ?? new Date(NaN));
+    const offsets = new Set<number>();
+    for (const { from, until } of spans) {
+      const end = this.first.until(firstDay(until)).days + 7;
+      for (let offset = this.first.until(firstDay(from)).days; offset < end; offset += cut === 'days' ? 1 : 7) offsets.add(offset);
+      offsets.add(end);
+    }
+    const last = Math.max(...offsets);
     for (const day of alsoAt) {
       const offset = this.first.until(day).days;
-      if (offset >= 0 && offset < days) offsets.add(offset);
+      if (offset >= 0 && offset < last) offsets.add(offset);
     }
     this.offsets = [...offsets].sort((a, b) => a - b);
     this.names = this.offsets.map((offset) => this.day(offset).toString());
-    this.starts = [...this.offsets.map((offset) => this.startAt(offset)), startOf(anchor, end)];
+    this.starts = this.offsets.map((offset) => this.startAt(offset));
   }
 
   /** The day that a stretch begins on: YYYY-MM-DD. */

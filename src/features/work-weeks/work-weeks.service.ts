@@ -8,6 +8,7 @@ import { LoggedWorkRepository, WorkSumsRepository } from '../time-entries/index.
 import { BurdenRatesService } from './burden/burden-rates.service.js';
 import { EarnedService } from './earned.service.js';
 import { type EntryPiece, entryPieces } from './entry-pieces.js';
+import { mergeSpans } from './merge-spans.js';
 import { type PersonWeek, personWeeks, type PlacedPiece } from './person-weeks.js';
 import { WorkWeekPoliciesService } from './policy/work-week-policies.service.js';
 import { Terms } from './terms.js';
@@ -47,7 +48,7 @@ export class WorkWeeksService {
     const work = await this.work.between(actor, week.startsAt, week.endsAt, { limit: limit + 1, after: cursor ?? null, personId: personId ?? null });
     const people = [...new Set(work.map((entry) => entry.personId))];
     const spans = people.slice(0, limit).map((person) => ({ personId: person, from: week.startsAt, until: week.startsAt }));
-    const calendar = new WorkCalendar(terms.anchor, week.startsAt, week.startsAt, 'days');
+    const calendar = new WorkCalendar(terms.anchor, [{ from: week.startsAt, until: week.startsAt }], 'days');
     const pieces = entryPieces(work, calendar).filter((piece) => spans.some((span) => span.personId === piece.personId));
     const items = personWeeks(pieces, calendar, terms, await this.earned.before(actor, spans, terms), [...JOB_AND_CODE, (piece) => piece.entryId]);
     return { page: { items, nextCursor: people.length > limit ? (items.at(-1)?.personId ?? null) : null }, currency: terms.currency };
@@ -61,9 +62,8 @@ export class WorkWeeksService {
     const terms = await this.terms(actor);
     const onJob = await this.sums.spansOnJob(actor, jobId);
     if (onJob.length === 0) return [];
-    const spans = onJob.map(({ personId, from, until }) => ({ personId, from: weekOfInstant(terms.anchor, from).startsAt, until: weekOfInstant(terms.anchor, until).endsAt }));
-    const edge = (pick: (...times: number[]) => number, of: 'from' | 'until'): Date => new Date(pick(...onJob.map((span) => span[of].getTime())));
-    const calendar = new WorkCalendar(terms.anchor, edge(Math.min, 'from'), edge(Math.max, 'until'), terms.cut);
+    const spans = mergeSpans(onJob.map(({ personId, from, until }) => ({ personId, from: weekOfInstant(terms.anchor, from).startsAt, until: weekOfInstant(terms.anchor, until).endsAt })));
+    const calendar = new WorkCalendar(terms.anchor, spans, terms.cut);
     const work = (await this.sums.byJob(actor, spans, calendar.starts)).map((sum) => ({ ...sum, workday: String(sum.place) }));
     const jobsOf = new Set(work.filter((sum) => sum.jobId === jobId).map((sum) => `${sum.personId} ${calendar.weekAt(sum.place)}`));
     const wanted = work.filter((sum) => jobsOf.has(`${sum.personId} ${calendar.weekAt(sum.place)}`));
