@@ -95,12 +95,24 @@ describe('field facts of an unlucky crew', () => {
     expect(await stays(receipt)).toEqual([null, [named]]);
   });
 
+  it('take out an item with the last of the records that name it', async () => {
+    const serialNumber = uuidv7();
+    const { body: first } = await company.crew.post('/v1/installations', pump(serialNumber));
+    const { body: second } = await company.crew.post('/v1/installations', pump(serialNumber));
+    const removed = async (id: string): Promise<unknown> => {
+      await company.crew.post(`/v1/installations/${id}/void`, { reason: 'Not put in' }).expect(200);
+      return (await company.owner.get(`/v1/equipment/${first.id}`)).body.removedOn as unknown;
+    };
+    expect([await removed(first.id as string), await removed(second.id as string)]).toEqual([null, '2027-05-03']);
+  });
+
   it('say nothing of an item that another record made, or that was taken out before', async () => {
     const serialNumber = uuidv7();
     const { body: first } = await company.crew.post('/v1/installations', pump(serialNumber));
     const { body: second } = await company.crew.post('/v1/installations', pump(serialNumber));
     expect((await company.crew.post(`/v1/installations/${second.id}/void`, { reason: 'Twice' })).body.warnings).toEqual([]);
     expect((await company.owner.get(`/v1/equipment/${first.id}`)).body.removedOn).toBeNull();
+    await company.owner.post('/v1/attachments', { uploadId: await company.owner.upload(await makePhoto('#123456')), subject: { kind: 'equipment', id: first.id }, kind: 'photo' }).expect(201);
     await company.owner.patch(`/v1/equipment/${first.id}`, { removedOn: '2027-06-01' });
     expect((await company.crew.post(`/v1/installations/${first.id}/void`, { reason: 'Not put in' })).body.warnings).toEqual([]);
     expect((await company.owner.get(`/v1/equipment/${first.id}`)).body.removedOn).toBe('2027-06-01');

@@ -46,19 +46,14 @@ export class EquipmentService {
     });
   }
 
-  /**
-   * Marks a piece as taken out that nobody changed since it was entered, on a day not before it was installed.
-   * @returns false when somebody changed it, and it is in place
-   * @throws Problem 404
-   */
-  takeOut(actor: Actor, id: string, day: string): Promise<boolean> {
-    return this.db.write(actor, async () => {
-      const row = await this.store.lock(actor, id);
-      if (row.removedOn !== null) return true;
-      if (row.version > 1) return false;
-      await this.store.update(actor, id, row.version, { removedOn: row.installedOn !== null && row.installedOn > day ? row.installedOn : day });
-      return true;
-    });
+  /** The piece, held until the transaction ends: nobody changes it, or enters a row that refers to it. @throws Problem 404 */
+  hold(actor: Actor, id: string): Promise<EquipmentEntity> {
+    return this.store.lock(actor, id);
+  }
+
+  /** Marks a piece as taken out, on the day or, if that was later, on the day it was installed. @throws Problem 412 */
+  takeOut(actor: Actor, { id, version, installedOn }: EquipmentEntity, day: string): Promise<EquipmentEntity> {
+    return this.store.update(actor, id, version, { removedOn: installedOn !== null && installedOn > day ? installedOn : day });
   }
 
   list(actor: Actor, query: EquipmentListQuery): Promise<Page<EquipmentEntity>> {

@@ -54,7 +54,7 @@ export class InstallationsService extends FactService<InstallationEntity, Instal
   }
 
   protected shown({ happenedAt, equipmentId, kind, make, model, serialNumber, warrantyUntil, itemStaysBecause }: InstallationEntity): Omit<InstallationView, keyof FactRecord> {
-    const warnings = itemStaysBecause === null ? [] : [`The item of equipment stays: ${STAYS[itemStaysBecause]}. If it is not there, the office enters the day it was taken out.`];
+    const warnings = itemStaysBecause === null ? [] : [`When this was voided, the item of equipment stayed: ${STAYS[itemStaysBecause]}. If it is not there, the office enters the day it was taken out.`];
     return { installedAt: happenedAt.toISOString(), equipmentId, kind, make, model, serialNumber, warrantyUntil, warnings };
   }
 }
