@@ -5,7 +5,7 @@ import { Spells } from './spells.js';
 import { dayAfterStart } from './work-days.js';
 import type { Firm } from './world.js';
 
-const PAUSE_MS = 100;
+const PAUSE_MS = 200;
 /** So many days of work lie within reach of the office's lock. */
 const DAYS_TO_LOCK = 12;
 

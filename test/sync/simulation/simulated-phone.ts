@@ -15,6 +15,8 @@ const CLOCK_ERRORS = [0, 0, 0, 40, -300, 26 * HOUR_S, -26 * HOUR_S];
 const SKEW_TOLERANCE_S = 30;
 /** Small, so that a photo takes several. */
 const PIECE_SIZE = 3 * 1024;
+/** How often a phone dies with a page in its hand, of all pages. */
+const PAGE_DEATHS = 0.08;
 
 export interface PhoneMakings {
   readonly name: string;
@@ -197,7 +199,7 @@ export class SimulatedPhone {
     this.pages++;
     this.items += items.length;
     for (const item of items) if (item.change === 'upsert') requireAllowed(item, this.makings);
-    if (this.wire.faulty && random.chance(0.01)) {
+    if (this.wire.faulty && random.chance(PAGE_DEATHS)) {
       this.wire.died = true;
       throw new Error('the phone dies with the page in its hand');
     }

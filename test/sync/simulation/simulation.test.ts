@@ -18,5 +18,5 @@ describe('phones in a valley with one bar of signal', () => {
     expect(figures.devices.found).toBeGreaterThan(0);
     expect(figures.photos.count).toBeGreaterThan(0);
     expect(figures.held).toBeGreaterThan(0);
-  }, 240_000);
+  }, 480_000);
 });
