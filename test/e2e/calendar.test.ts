@@ -54,6 +54,33 @@ describe('the calendar feed', () => {
     expect(event?.description).toBe('Starts 07:30 by the clocks of the site (America/Detroit).\n\nAccess: Side gate\n\nHazards: Buried cable');
   });
 
+  it('stamps an event anew when its place is told differently, since programs go by the stamp', async () => {
+    const customer = (await company.owner.post('/v1/customers', { name: 'Marta Ellingsworth' })).body.id;
+    const site = (await company.owner.post('/v1/sites', { customerId: customer, address: '4 Osier Court' })).body.id as string;
+    const id = await plan();
+    const { path } = await subscribe(company.crew);
+    const stamp = async (): Promise<string> => {
+      const [event] = await read(path);
+      expect(event?.component.getFirstPropertyValue('dtstamp')?.toString()).toBe(event?.component.getFirstPropertyValue('last-modified')?.toString());
+      expect(event?.sequence).toBe(0);
+      return event?.component.getFirstPropertyValue('dtstamp')?.toString() ?? '';
+    };
+    /** As if all that happened so far had happened on that day. */
+    const age = async (day: string): Promise<void> => {
+      await test.sql('UPDATE visit SET changed_at = $2 WHERE id = $1', [id, day]);
+      await test.sql('UPDATE history SET occurred_at = $2 WHERE entity_id IN ($1, $3)', [jobId, day, site]);
+    };
+    await age('2020-01-01');
+    expect(await stamp()).toBe('2020-01-01T00:00:00Z');
+    await test.sql('UPDATE job SET site_id = $2 WHERE id = $1', [jobId, site]);
+    expect(await stamp()).not.toMatch(/^2020/);
+    await age('2020-01-02');
+    await company.owner.patch(`/v1/sites/${site}`, { position: { latitude: 42.28, longitude: -84.41 } });
+    expect(await stamp()).toBe('2020-01-02T00:00:00Z');
+    await company.owner.patch(`/v1/sites/${site}`, { hazards: 'Buried cable' });
+    expect(await stamp()).not.toMatch(/^2020/);
+  });
+
   it('changes the same event when the visit changes, and shows it as cancelled when it is off', async () => {
     const id = await plan();
     const { path } = await subscribe(company.crew);

@@ -6,6 +6,7 @@ export interface CalendarVisit {
   readonly id: string;
   readonly version: number;
   readonly createdAt: Date;
+  /** The last change of the visit, or of what is told of its job and site: a program that goes by it must not keep an old hazard. */
   readonly changedAt: Date;
   readonly startsAt: Date;
   readonly endsAt: Date;
@@ -40,7 +41,7 @@ export class CalendarRepository {
   async visitsOf({ companyId, personId, since, limit }: Asked): Promise<CalendarVisit[] | null> {
     const rows = await this.db.read({ companyId }, (manager) =>
       manager.query<(CalendarVisit & { id: string | null })[]>(
-        `SELECT v.id, v.version, v.created_at AS "createdAt", v.changed_at AS "changedAt", v.starts_at AS "startsAt", v.ends_at AS "endsAt",
+        `SELECT v.id, v.version, v.created_at AS "createdAt", greatest(v.changed_at, told.at) AS "changedAt", v.starts_at AS "startsAt", v.ends_at AS "endsAt",
                 v.start_time AS "startTime", v.time_zone AS "timeZone", v.bring, v.note, v.state = 'cancelled' OR v.left_at IS NOT NULL AS off,
                 j.number AS "jobNumber", j.title, s.address, s.access_notes AS "accessNotes", s.hazards
          FROM person p
@@ -51,6 +52,11 @@ export class CalendarRepository {
          ) v ON true
          LEFT JOIN job j ON j.company_id = v.company_id AND j.id = v.job_id
          LEFT JOIN site s ON s.company_id = j.company_id AND s.id = j.site_id
+         LEFT JOIN LATERAL (
+           SELECT max(h.occurred_at) AS at FROM history h
+           WHERE h.company_id = j.company_id AND h.operation = 'update'
+             AND (h.entity = 'job' AND h.entity_id = j.id AND h.columns && '{number,title,site_id}' OR h.entity = 'site' AND h.entity_id = s.id AND h.columns && '{address,access_notes,hazards}')
+         ) told ON true
          WHERE p.company_id = $1 AND p.id = $2 AND p.active
          ORDER BY v.starts_at, v.id`,
         [companyId, personId, since, limit],

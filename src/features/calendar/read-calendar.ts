@@ -11,7 +11,7 @@ const MOST_VISITS = 1_300;
 
 export interface CalendarFile {
   readonly text: string;
-  /** The last change of a visit in it; null when it holds none. */
+  /** The last change of a visit in it, or of what is told of its place; null when it holds none. */
   readonly lastModified: Date | null;
 }
 
