@@ -1,4 +1,4 @@
--- Why hours are held: their day was locked when they came in, or their job was finished or cancelled. The column that
+-- Why hours are held: when they came in their day was locked, their job finished or cancelled, or the person gone. The column that
 -- said whether is worked out from the one that says why, so that the two never differ; what is void waits for nothing.
 -- The rows are rewritten by the change of the type: no trigger, and no journal row that nobody made.
 
@@ -10,7 +10,7 @@ ALTER TABLE time_entry RENAME COLUMN held TO held_because;
 ALTER TABLE time_entry
   ALTER COLUMN held_because SET DEFAULT '{}',
   ADD COLUMN held boolean NOT NULL GENERATED ALWAYS AS (held_because <> '{}' AND voided_at IS NULL) STORED,
-  ADD CONSTRAINT ck_time_entry__held_because CHECK (held_because <@ ARRAY['day-locked', 'job-finished', 'job-cancelled']),
+  ADD CONSTRAINT ck_time_entry__held_because CHECK (held_because <@ ARRAY['day-locked', 'job-finished', 'job-cancelled', 'person-inactive']),
   ADD CONSTRAINT ck_time_entry__approved_by CHECK ((approved_at IS NULL) OR (ended_at IS NOT NULL AND voided_at IS NULL AND NOT held));
 
 -- What the office has still to look at.

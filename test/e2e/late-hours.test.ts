@@ -46,6 +46,24 @@ describe('hours that come late for a job', () => {
     expect((await company.owner.get(`/v1/jobs/${jobId}`)).body.state).toBe(word);
   });
 
+  it('are held for somebody who left, whatever becomes of them before the office releases them', async () => {
+    const [before, running] = [await log(hours()), await log(hours({ endedAt: null }))];
+    expect((await company.owner.patch(`/v1/people/${company.crew.personId}`, { active: false })).status).toBe(200);
+    const late = await log(hours(), company.crewLead);
+    expect([late.held, late.heldBecause]).toEqual([true, ['person-inactive']]);
+    expect(late.warnings).toEqual(['When these hours came in, the person was not active any more. They count for nothing until the office releases them.']);
+    const stopped = await company.crewLead.post(`/v1/time-entries/${running.id}/stop`, { endedAt: at(3) }).expect(200);
+    const corrected = await patch(late.id, { note: 'Raked' }, 1, company.crewLead);
+    const moved = await log(hours({ personId: company.crewLead.personId }), company.crewLead);
+    const given = await patch(moved.id, { personId: company.crew.personId }, 1, company.crewLead);
+    expect([stopped, corrected, given].map(({ body }) => body.heldBecause)).toEqual([['person-inactive'], ['person-inactive'], ['person-inactive']]);
+    // Those that counted before go on to count.
+    expect((await patch(before.id, { note: 'Raked' }, 1, company.crewLead)).body.heldBecause).toEqual([]);
+    expect(await actual()).toBe('1');
+    expect((await company.owner.post(`/v1/time-entries/${late.id}/release`)).body.held).toBe(false);
+    expect(await actual()).toBe('2');
+  });
+
   it('tell every reason, and are found by the office until they are released or void', async () => {
     await log(hours());
     await close('finish');

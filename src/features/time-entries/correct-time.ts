@@ -47,16 +47,17 @@ export class CorrectTime {
       if (row.endedAt !== null && time.endedAt === null) throw invalidInput([{ pointer: '/endedAt', detail: 'must stay: hours that ended do not run again' }]);
       locked.requireOpen(row);
       locked.requireOpen({ ...time, held: row.held });
-      const person = body.personId.toLowerCase() === row.personId ? {} : await this.people.find(actor, body.personId);
+      const person = await this.people.find(actor, body.personId);
+      const moved = person.pay.personId !== row.personId;
       const jobs = await this.charge.hold(actor, [row.jobId, body.jobId]);
       const [from, to] = [jobs.require(row.jobId), jobs.requireTakes(body)];
       const counted = row.endedAt !== null && !row.held;
       if (!body.reason) refuseWithoutReason(row, counted ? [from, to] : []);
-      const heldBecause = heldAfterCorrection(counted && from.id === to.id, locked, time, to);
+      const heldBecause = heldAfterCorrection({ onJob: counted && from.id === to.id, forPerson: counted && !moved }, locked, time, to, person);
       if (heldBecause.length === 0) await this.charge.begin(actor, jobs, [{ jobId: to.id, ...time }]);
       const { costCode, kind, note } = body;
       return refusingSecondRun(this.entries.store.update(actor, id, version, {
-        jobId: to.id, costCode, kind: kind ?? 'work', note: note ?? null, ...person, ...time,
+        jobId: to.id, costCode, kind: kind ?? 'work', note: note ?? null, ...(moved ? person.pay : {}), ...time,
         heldBecause, approvedAt: null, approvedBy: null, ...changedBy(actor, this.clock.now(), body.reason),
       }));
     });

@@ -10,6 +10,7 @@ const HELD: Record<HeldReason, string> = {
   'day-locked': 'the day was locked',
   'job-finished': 'the job was finished',
   'job-cancelled': 'the job was cancelled',
+  'person-inactive': 'the person was not active any more',
 };
 
 /** What somebody should look at before these hours are paid. */

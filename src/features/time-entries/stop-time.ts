@@ -7,6 +7,7 @@ import { stateConflict } from '../../platform/http/problems.js';
 import { ChargeHours } from '../jobs/index.js';
 import { heldBecause } from './held/held-because.js';
 import { LockedPeriod } from './lock/locked-period.js';
+import { PaidPeople } from './paid-people.js';
 import type { StopTimeBody } from './time-entries.dto.js';
 import { requireMaySee } from './time-entries.policy.js';
 import { TimeEntriesRepository } from './time-entries.repository.js';
@@ -14,12 +15,13 @@ import type { TimeEntryEntity } from './time-entry.entity.js';
 import { changedBy } from './versions/changed-by.js';
 import { workedTime } from './worked-time.js';
 
-/** Ends running hours. They happened, so neither a finished job nor a locked day refuses them: both hold them. */
+/** Ends running hours. They happened, so nothing refuses them for a finished job, a locked day or somebody who left: these hold them. */
 @Injectable()
 export class StopTime {
   constructor(
     private readonly db: TenantDatabase,
     private readonly entries: TimeEntriesRepository,
+    private readonly people: PaidPeople,
     private readonly charge: ChargeHours,
     private readonly lockedPeriod: LockedPeriod,
     private readonly clock: Clock,
@@ -45,7 +47,7 @@ export class StopTime {
         breaks: body.breaks ?? [...row.breaks],
       });
       const jobs = await this.charge.hold(actor, [row.jobId]);
-      const held = heldBecause(locked, time, jobs.require(row.jobId));
+      const held = heldBecause(locked, time, jobs.require(row.jobId), await this.people.find(actor, row.personId));
       if (held.length === 0) await this.charge.begin(actor, jobs, [row]);
       return this.entries.store.update(actor, id, row.version, { ...time, heldBecause: held, ...changedBy(actor, now, null) });
     });

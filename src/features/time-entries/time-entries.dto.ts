@@ -154,7 +154,7 @@ export class TimeEntryView {
   @ApiProperty({ type: 'boolean', description: 'Whether it waits for the office to release it. Such hours count for nothing until then.' })
   held: boolean;
 
-  @ApiProperty({ type: 'string', enum: [...HELD_REASONS], isArray: true, description: 'Why it is held: its day was locked, or its job was finished or cancelled, when it came in. Empty when it counts.' })
+  @ApiProperty({ type: 'string', enum: [...HELD_REASONS], isArray: true, description: 'Why it is held: its day was locked, its job finished or cancelled, or the person not active any more, when it came in. Empty when it counts.' })
   heldBecause: HeldReason[];
 
   @ApiProperty({ type: 'string', format: 'date-time', nullable: true, description: 'When it was approved; a correction takes the approval away.' })

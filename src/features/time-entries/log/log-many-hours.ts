@@ -63,7 +63,7 @@ export class LogManyHours {
         const row = attempt(() => {
           const person = people.require(item.body.personId);
           const job = jobs.requireTakes(item.body);
-          return { ...toRow(item), ...person, recordedBy: actor.personId ?? person.personId, heldBecause: heldBecause(locked, item.time, job) };
+          return { ...toRow(item), ...person.pay, recordedBy: actor.personId ?? person.pay.personId, heldBecause: heldBecause(locked, item.time, job, person) };
         });
         if (row instanceof Error) outcomes[index] = row;
         else rows.push(row);

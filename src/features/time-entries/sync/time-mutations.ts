@@ -1,6 +1,6 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { EVERYONE } from '../../../platform/auth/actor.js';
-import { Problem } from '../../../platform/http/problem.js';
+import { requireBaseRevision } from '../../../platform/sync/base-revision.js';
 import { type Effect, MutationKinds } from '../../../platform/sync/mutation-kinds.js';
 import { CorrectTime } from '../correct-time.js';
 import { LogManyHours } from '../log/log-many-hours.js';
@@ -57,10 +57,7 @@ export class TimeMutations implements OnModuleInit {
       kind: 'time-entry.correct',
       roles: EVERYONE,
       body: CorrectTimeMutation,
-      apply: async (actor, { body: { id, ...patch }, context }) => {
-        if (context.baseRevision === null) throw new Problem('version-required', 'The correction must say the revision that it was made on, in baseRevision.');
-        return effectOf(await this.correct.change(actor, id, context.baseRevision, patch));
-      },
+      apply: async (actor, { body: { id, ...patch }, context }) => effectOf(await this.correct.change(actor, id, requireBaseRevision(context), patch)),
     });
     this.kinds.add({
       kind: 'time-entry.void',
