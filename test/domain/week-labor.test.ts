@@ -15,9 +15,9 @@ const anyPiece = fc.record({
   jobId: fc.constantFrom('a', 'b', 'c'),
   costCode: fc.constantFrom('edge', 'cleanout', 'travel'),
   workday: fc.constantFrom('1', '2', '3', '4', '5', '6', '7'),
-  milliseconds: fc.integer({ min: 0, max: 54_000_000 }),
-  hourlyWage: fc.integer({ min: 0, max: 900_000 }).map((n) => decimal(n).div(10_000)),
-  burdenPercent: fc.integer({ min: 0, max: 600_000 }).map((n) => decimal(n).div(10_000)),
+  milliseconds: fc.oneof(fc.constantFrom(hour, 8 * hour), fc.integer({ min: 0, max: 15 * hour })),
+  hourlyWage: fc.oneof(fc.constantFrom('20', '23.1701').map(decimal), fc.integer({ min: 0, max: 900_000 }).map((n) => decimal(n).div(10_000))),
+  burdenPercent: fc.oneof(fc.constant(decimal('22.5')), fc.integer({ min: 0, max: 600_000 }).map((n) => decimal(n).div(10_000))),
 });
 const anyWeek = fc.array(anyPiece, { minLength: 1, maxLength: 40 });
 const components = (['all-pay', 'straight-pay'] as const).map((base, n) => ({ code: `c${n}`, percent: decimal('6.2'), yearlyWageCap: decimal(900 * (n + 1)), base }));
@@ -43,6 +43,24 @@ test('hands the payroll of a week out to its jobs, codes and entries to the cent
 function orOne(sum: Decimal): Decimal {
   return sum.isZero() ? decimal(1) : sum;
 }
+
+test('gives jobs the same cents from single entries as from sums of them by day, wage, job and code', () => {
+  fc.assert(
+    fc.property(anyWeek, fc.constantFrom([], components), fc.constantFrom(null, decimal(8)), (pieces, burden, dailyHours) => {
+      const sums = new Map<string, WorkPiece>();
+      for (const work of pieces) {
+        const key = [work.workday, work.hourlyWage, work.jobId, work.costCode, work.burdenPercent].join(' ');
+        sums.set(key, { ...work, milliseconds: work.milliseconds + (sums.get(key)?.milliseconds ?? 0) });
+      }
+      const of = (list: readonly WorkPiece[]): string[] => {
+        const week = weekLabor(list, { ...terms, burden, thresholds: { weeklyHours: decimal(40), dailyHours } });
+        const shares = shareOut(week.total, list, week.weights, levels, 'USD');
+        return ['a', 'b', 'c'].flatMap((job) => ['edge', 'cleanout', 'travel'].map((code) => total(list.flatMap((work, index) => (work.jobId === job && work.costCode === code ? [shares[index] ?? decimal(NaN)] : [])))));
+      };
+      expect(of([...sums.values()])).toEqual(of(pieces));
+    }),
+  );
+});
 
 test('pays a week alike in whatever order its entries come', () => {
   fc.assert(
