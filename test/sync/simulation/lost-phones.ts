@@ -1,6 +1,7 @@
 import { type Course, pause } from './mishaps.js';
 import type { Random } from './random.js';
 import type { SimulatedPhone } from './simulated-phone.js';
+import { newCode } from './world.js';
 
 const PAUSE_MS = 100;
 /** Of all phones, one in so many is lost in the course of the work. */
@@ -61,7 +62,6 @@ async function revoke({ worker }: SimulatedPhone): Promise<void> {
 
 /** Whoever has the phone goes on trying. */
 async function takeAway(phone: SimulatedPhone, found: boolean): Promise<void> {
-  const { worker } = phone;
   let last = await phone.tryToSync();
   for (let attempt = 0; attempt < MOST_ATTEMPTS && last === 'failed'; attempt++) {
     await pause(PAUSE_MS);
@@ -69,6 +69,5 @@ async function takeAway(phone: SimulatedPhone, found: boolean): Promise<void> {
   }
   if (last !== 'shut out') phone.complain(`was shut out, and its sync ${last === 'through' ? 'came through' : 'did not say so'}`);
   await phone.wire.quiet();
-  const { code } = await worker.company.office.ask<{ code: string }>('POST', '/v1/device-enrolments', { personId: worker.id });
-  phone.replace(code, found);
+  phone.replace(await newCode(phone.worker), found);
 }

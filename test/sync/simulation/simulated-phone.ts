@@ -1,12 +1,12 @@
 import { appendFileSync, mkdirSync } from 'node:fs';
 import path from 'node:path';
-import { byPassword, CrewPhone, Device, type HandedOut, NoAnswer, type PulledItem, Refused, ShutOut, type SignIn } from '../../../examples/crew-client/index.js';
+import { byPassword, CrewPhone, Device, type HandedOut, NoAnswer, type PulledItem, Refused, ShutOut, SignedOut, type SignIn } from '../../../examples/crew-client/index.js';
 import type { DailyWork } from './daily-work.js';
 import type { FaultyWire } from './faulty-wire.js';
 import type { Ledger } from './ledger.js';
 import type { Random } from './random.js';
 import { requireAllowed } from './scope.js';
-import { PASSWORD, type Worker } from './world.js';
+import { newCode, PASSWORD, type Worker } from './world.js';
 
 const HOUR_S = 3_600;
 /** Seconds that a phone's clock is wrong by. */
@@ -118,6 +118,8 @@ export class SimulatedPhone {
     } catch (error) {
       if (this.wire.died) this.restart();
       else if (error instanceof ShutOut) return 'shut out';
+      // Codes end with the session that made them, and a killed service may have ended the office's.
+      else if (isCodeRefused(error)) this.device?.take(await newCode(this.worker), this.name);
       else if (!(error instanceof NoAnswer || (error instanceof Refused && error.passing))) ledger.violate(`${this.name}: ${String(error)}`);
       return 'failed';
     }
@@ -204,6 +206,10 @@ export class SimulatedPhone {
       throw new Error('the phone dies with the page in its hand');
     }
   }
+}
+
+function isCodeRefused(error: unknown): boolean {
+  return error instanceof SignedOut && error.cause instanceof Refused && error.cause.problem.code === 'enrolment-refused';
 }
 
 /** Each row by kind and id, with its revision and all that is in it. */

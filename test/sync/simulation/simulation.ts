@@ -19,7 +19,7 @@ import { replay, touch } from './replay.js';
 import type { SequentialModel } from './sequential-model.js';
 import { SimulatedPhone } from './simulated-phone.js';
 import { Turns } from './turns.js';
-import { type Firm, firmNames, makeFirm, PASSWORD, type Worker } from './world.js';
+import { type Firm, firmNames, makeFirm, newCode, PASSWORD, type Worker } from './world.js';
 
 /** One crew person in this many has two phones. */
 const SECOND_PHONES = 5;
@@ -117,7 +117,7 @@ async function makePhones(options: SimulationOptions, firms: readonly Firm[], eq
   for (const [n, [worker, second]] of owners.slice(0, options.phones).entries()) {
     const random = new Random(`${options.seed} phone ${n + 1}`);
     // One code at a time is good for a person, so of two phones one is signed in by password, as a third of the others are.
-    const code = !second && n % 3 !== 0 ? (await worker.company.office.ask<{ code: string }>('POST', '/v1/device-enrolments', { personId: worker.id })).code : null;
+    const code = !second && n % 3 !== 0 ? await newCode(worker) : null;
     phones.push(new SimulatedPhone(equip(random, { name: `phone-${n + 1}`, worker, random, code, work: new DailyWork(worker, random, second, pictures) })));
   }
   return phones;

@@ -72,6 +72,11 @@ async function makeWorker(firm: Firm, role: Worker['role'], random: Random): Pro
   return worker;
 }
 
+/** A code with which a phone of this person is enrolled; it makes those before worthless. */
+export async function newCode({ id, company }: Worker): Promise<string> {
+  return (await company.office.ask<{ code: string }>('POST', '/v1/device-enrolments', { personId: id })).code;
+}
+
 /** Puts these people on the job's crew, and takes everybody else off it. */
 export async function setCrew(firm: Firm, job: string, workers: readonly Worker[]): Promise<void> {
   const { assignments } = firm;
