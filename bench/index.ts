@@ -13,6 +13,7 @@ const PARTS: Record<string, () => Promise<Measurement[]>> = {
   calculations: async () => (await import('./calculations/index.js')).benchCalculations(),
   pdf: async () => [await (await import('./pdf.js')).benchPdf()],
   sync: async () => (await import('./sync/index.js')).benchSync(),
+  schedule: async () => (await import('./schedule/index.js')).benchSchedule(),
   lists: async () => (await import('./lists/index.js')).benchLists(),
   'work-weeks': async () => (await import('./work-weeks/index.js')).benchWorkWeeks(),
 };

@@ -6,9 +6,10 @@ const { serviceUrl, world } = JSON.parse(process.env.BENCH_INPUT);
 const routes = new Map(world.routes.map((route) => [route.path, route.statements]));
 
 const pool = new pg.Pool({ connectionString: serviceUrl, max: 20 });
-// When the bench ends, the server closes the connections first.
+// When the bench ends, the server closes the connections first, idle or in use.
 pool.on('error', () => undefined);
 pool.on('connect', (client) => {
+  client.on('error', () => undefined);
   void client.query("SELECT set_config('rillbook.company', $1, false)", [world.companyId]);
 });
 

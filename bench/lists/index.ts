@@ -5,7 +5,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import autocannon from 'autocannon';
 import { startEmbeddedServer } from '../../src/platform/database/embedded/index.js';
-import { provision } from '../../src/platform/database/provision.js';
+import { type Provisioned, provision } from '../../src/platform/database/provision.js';
 import { type Measurement, median } from '../measure.js';
 import { makeWorld, type World } from './world.js';
 
@@ -21,17 +21,22 @@ const NODE_FLAGS = ['--max-semi-space-size=8'];
 /** BENCH_PROFILE names a folder for CPU profiles of both servers. */
 const PROFILE = process.env['BENCH_PROFILE'] === undefined ? [] : ['--cpu-prof', `--cpu-prof-dir=${process.env['BENCH_PROFILE']}`];
 
+/** The reads of the office, and the memory of a service that has nothing to do. */
+export function benchLists(): Promise<Measurement[]> {
+  return benchRoutes(makeWorld, idleMemory);
+}
+
 /** Reads through the API beside a bare node:http + pg handler doing the same SQL, in turn, in the same run. */
-export async function benchLists(): Promise<Measurement[]> {
+export async function benchRoutes(make: (database: Provisioned) => Promise<World>, first?: (service: ChildProcess | undefined) => Promise<Measurement>): Promise<Measurement[]> {
   const folder = await mkdtemp(path.join(tmpdir(), 'rillbook-bench-'));
   const server = await startEmbeddedServer({ dataDir: folder, log: () => undefined });
   const children: ChildProcess[] = [];
   try {
     const database = await provision(server.url);
-    const world = await makeWorld(database);
+    const world = await make(database);
     const bare = await serve('bare-server.mjs', { serviceUrl: database.serviceUrl, world }, children);
     const ours = await serve('service-server.mjs', { database }, children);
-    const results = [await idleMemory(children[1])];
+    const results = first === undefined ? [] : [await first(children[1])];
     for (const route of world.routes) results.push(await compare(route, world, ours, bare));
     return results;
   } finally {

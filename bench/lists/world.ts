@@ -44,16 +44,22 @@ export async function makeWorld(database: Provisioned): Promise<World> {
     jobId = ((await owner.post(`/v1/quotes/${quoteId}/acceptance`, { acceptedBy: 'A. Customer', acceptedOn: new Date().toISOString().slice(0, 10) })).body as { jobId: string }).jobId;
   }
   const paths = { 'list of 50 jobs': '/v1/jobs?limit=50', 'list of 50 quotes': '/v1/quotes?limit=50', 'one job': `/v1/jobs/${jobId}`, 'one quote with its lines': `/v1/quotes/${quoteId}` };
-  const routes: BenchRoute[] = [];
-  for (const [name, path] of Object.entries(paths)) routes.push({ name, path, statements: await statementsOf(app, owner, path) });
+  const routes = await routesOf(app, owner, paths);
   await app.close();
   return { companyId: company.id, token: owner.token, routes };
 }
 
-async function post(client: Client, path: string, body: object): Promise<string> {
+export async function post(client: Client, path: string, body: object): Promise<string> {
   const answer = await client.post(path, body);
   if (answer.status >= 300) throw new Error(`POST ${path}: ${answer.text}`);
   return (answer.body as { id: string }).id;
+}
+
+/** Routes to measure, by what they are called. */
+export async function routesOf(app: NestFastifyApplication, client: Client, paths: Readonly<Record<string, string>>): Promise<BenchRoute[]> {
+  const routes: BenchRoute[] = [];
+  for (const [name, path] of Object.entries(paths)) routes.push({ name, path, statements: await statementsOf(app, client, path) });
+  return routes;
 }
 
 /** The statements of one request, without those that only a first request on a connection needs. */
