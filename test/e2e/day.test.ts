@@ -1,9 +1,11 @@
 import { get } from 'node:http';
+import { acceptQuote } from '../support/accepted-work.js';
 import { statementsDuring } from '../support/count-statements.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { makeTestJob } from '../support/test-job.js';
 import { makeTestPond, type TestPond } from '../support/test-pond.js';
+import { make, usd } from '../support/test-quote.js';
 
 const DAY = '2027-05-03';
 
@@ -24,8 +26,8 @@ describe('the day sheet', () => {
   });
   afterAll(() => test.close());
 
-  const jobAtPond = async (title?: string): Promise<string> => {
-    const id = await makeTestJob(test, company, title === undefined ? {} : { title });
+  const jobAtPond = async (): Promise<string> => atPond(await makeTestJob(test, company));
+  const atPond = async (id: string): Promise<string> => {
     await test.sql('UPDATE job SET site_id = $2, feature_id = $3 WHERE id = $1', [id, pond.siteId, pond.featureId]);
     return id;
   };
@@ -38,6 +40,9 @@ describe('the day sheet', () => {
     enter('/v1/visits', { jobId, day: DAY, startTime: '07:30', lengthMinutes: 480, personIds: [company.crew.personId, company.crewLead.personId], bring: ['Mud pump', '2 in hose'], note: 'Drain first.', ...changes });
   const hours = (changes: object = {}) =>
     enter('/v1/time-entries', { jobId, personId: company.crew.personId, costCode: 'cleanout', startedAt: '2027-05-01T08:00:00-04:00', endedAt: '2027-05-01T12:20:00-04:00', unpaidBreakMinutes: 20, ...changes });
+  const catalog = (parts: number) =>
+    Promise.all(Array.from({ length: parts }, (_, i) => make(company.estimator, '/v1/parts', { sku: `P-${i}`, name: `Flexible hose, ${i} in, by the foot`, unit: 'ft', unitCost: usd('2.10'), markupPercent: '40' })));
+  const quoteOf = (partIds: readonly string[], title: string) => ({ title, parts: partIds.map((partId, i) => ({ partId, quantity: `${120 - i}.5`, costCode: 'plumbing' })) });
   const day = (query = `?date=${DAY}`) => company.crew.get(`/v1/day${query}`);
 
   it('holds all that a person needs for the jobs of the day', async () => {
@@ -65,10 +70,34 @@ describe('the day sheet', () => {
           { costCode: 'travel', planned: '0', logged: '0.5', remaining: '-0.5' },
         ],
         crew: [{ id: company.crew.personId, name: 'Test crew', comes: true }, { id: company.crewLead.personId, name: 'Test crew-lead', comes: true }],
+        materials: [],
         keep: [{ kind: 'stone', quantity: { value: 2.5, unit: 'ton' }, note: 'Behind the shed' }],
         punchItems: [{ id: open.id, description: 'Reset two stones', place: 'South bank' }],
       },
     ]);
+  });
+
+  it('has what is left of the quoted parts, in the order of the quote, and of the sections that were taken alone', async () => {
+    const [hose, elbow, pump, lamp] = (await catalog(4)) as [string, string, string, string];
+    const part = (partId: string, quantity: string, section?: string) => ({ partId, quantity, costCode: 'plumbing', ...(section === undefined ? {} : { section }) });
+    jobId = (await acceptQuote(company.estimator, {
+      title: 'Bring the mill pond back',
+      sections: [{ key: 'loop', title: 'Circulation' }, { key: 'lights', title: 'Lights', optional: true }],
+      parts: [part(elbow, '6'), part(hose, '40', 'loop'), part(hose, '20'), part(pump, '1', 'loop'), part(lamp, '8', 'lights')],
+    })).jobId;
+    await visit();
+    const left = async () => (await day()).body.jobs[0].materials;
+    expect(await left()).toEqual([
+      { description: 'Flexible hose, 1 in, by the foot', quantity: '6', unit: 'ft' },
+      { description: 'Flexible hose, 0 in, by the foot', quantity: '60', unit: 'ft' },
+      { description: 'Flexible hose, 2 in, by the foot', quantity: '1', unit: 'ft' },
+    ]);
+    const use = (partId: string, quantity: string) => enter('/v1/material-uses', { jobId, usedAt: '2027-05-02T14:00:00Z', partId, quantity });
+    await use(elbow, '7');
+    await use(hose, '20.25');
+    const wrong = await use(pump, '1');
+    await company.crewLead.post(`/v1/material-uses/${wrong.id}/void`, { reason: 'Other job' });
+    expect((await left()).map(({ quantity }: { quantity: string }) => quantity)).toEqual(['39.75', '1']);
   });
 
   it('has the jobs on which the person has hours that day at the site, though nobody planned them', async () => {
@@ -112,9 +141,10 @@ describe('the day sheet', () => {
 
   it('of ten jobs is under 30 KB, a few of them when compressed, and one statement as for one job', async () => {
     await visit();
+    const parts = await catalog(14);
     const one = await statementsDuring(test, async () => void (await day()));
     for (let i = 0; i < 9; i++) {
-      jobId = await jobAtPond(`Bring pond ${i} of the old mill back`);
+      jobId = await atPond((await acceptQuote(company.estimator, quoteOf(parts, `Bring pond ${i} of the old mill back`))).jobId);
       await visit({ startTime: `1${i}:00`, lengthMinutes: 30, note: 'Drain to the swale, rescue the fish first, and keep the stone of the north bank apart.' });
       await enter('/v1/blockers', { jobId, kind: 'utility-locate', clearOn: '2027-05-05' });
       for (let item = 0; item < 5; item++) await enter('/v1/punch-items', { jobId, description: `Reset stone ${item} at the skimmer and rake the gravel`, place: 'South bank' });
@@ -124,6 +154,7 @@ describe('the day sheet', () => {
     const own = (statements: string[]) => statements.filter((text) => !/sign_in_session|set_config/.test(text)).length;
     expect([own(one), own(ten)]).toEqual([1, 1]);
     expect(answer?.body.jobs).toHaveLength(10);
+    expect(answer?.body.jobs[9].materials).toHaveLength(12);
     expect(Buffer.byteLength(answer?.text ?? '')).toBeLessThan(30_000);
     for (const [encoding, most] of [['gzip', 5_000], ['br', 5_000]] as const) {
       const raw = await fetch(`${test.url}/v1/day?date=${DAY}`, { headers: { authorization: `Bearer ${company.crew.token}`, 'accept-encoding': encoding } });

@@ -70,6 +70,18 @@ export class DayPersonView {
   comes: boolean;
 }
 
+@ApiSchema({ name: 'DayMaterial', description: 'A part of the quote that has still to be used.' })
+export class DayMaterialView {
+  @ApiProperty({ type: 'string', description: 'What it is, as quoted.', example: 'Liner, 45 mil' })
+  description: string;
+
+  @ApiProperty({ type: 'string', description: 'Quoted less used, as a decimal string.', example: '340.5' })
+  quantity: string;
+
+  @ApiProperty({ type: 'string', description: 'The unit that it is counted in.', example: 'ft2' })
+  unit: string;
+}
+
 @ApiSchema({ name: 'DayKept', description: 'Material of the site that is used again: not to be thrown away.' })
 export class DayKeptView {
   @ApiProperty({ type: 'string', description: 'What it is.', example: 'stone' })
@@ -128,6 +140,9 @@ export class DayJobView {
 
   @ApiProperty({ type: () => [DayPersonView], description: 'Who comes, and who else is on the crew.' })
   crew: DayPersonView[];
+
+  @ApiProperty({ type: () => [DayMaterialView], description: 'What of the quoted parts has still to be used, in the order of the quote, at most 12; `GET /v1/jobs/{id}/field-totals` has all. What to bring that day is told by each visit.' })
+  materials: DayMaterialView[];
 
   @ApiProperty({ type: () => [DayKeptView], description: 'Reclaimed materials to keep, as surveyed.' })
   keep: DayKeptView[];

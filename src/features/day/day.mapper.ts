@@ -11,7 +11,7 @@ export function toDaySheet(row: DayRow, date: string): DaySheetView {
   return { personId: row.id, personName: row.name, date, jobs: jobs.slice(0, MOST_JOBS).map((job) => toDayJob(job, date)), cautions: [...CREW_CAUTIONS], more: jobs.length > MOST_JOBS };
 }
 
-function toDayJob({ id, number, title, state, timeZone, featureName, site, visits, blockers, costCodes, crew, keep, punchItems }: DayJobRow, date: string): DayJobView {
+function toDayJob({ id, number, title, state, timeZone, featureName, site, visits, blockers, costCodes, crew, materials, keep, punchItems }: DayJobRow, date: string): DayJobView {
   return {
     id, number, title, state, timeZone, featureName,
     visits: (visits ?? []).map((visit) => ({ ...visit, startsAt: new Date(visit.startsAt).toISOString() })),
@@ -19,6 +19,7 @@ function toDayJob({ id, number, title, state, timeZone, featureName, site, visit
     blockers: (blockers ?? []).flatMap((blocker) => blockedBecause(blocker, date) ?? []),
     costCodes: (costCodes ?? []).map(toCostCode),
     crew: crew ?? [],
+    materials: materials ?? [],
     keep: (keep ?? []).map(({ kind, quantity, note }) => ({ kind, quantity, note: note ?? null })),
     punchItems: punchItems ?? [],
   };

@@ -4,7 +4,7 @@ import type { Actor } from '../../platform/auth/actor.js';
 import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import type { BlockerDays } from '../schedule/index.js';
 import { DAY_SHEET } from './day.sql.js';
-import type { DayPersonView, DayPunchItemView, DayVisitView } from './day-job.view.js';
+import type { DayMaterialView, DayPersonView, DayPunchItemView, DayVisitView } from './day-job.view.js';
 
 /** A job as the statement gives it; a list without rows is null. */
 export interface DayJobRow {
@@ -19,6 +19,7 @@ export interface DayJobRow {
   readonly blockers: BlockerDays[] | null;
   readonly costCodes: { costCode: string; planned: string; seconds: string }[] | null;
   readonly crew: DayPersonView[] | null;
+  readonly materials: DayMaterialView[] | null;
   readonly keep: { kind: string; quantity: Quantity; note?: string }[] | null;
   readonly punchItems: DayPunchItemView[] | null;
 }
@@ -31,7 +32,7 @@ export interface DayRow {
 
 /**
  * Reads the day in one statement over the tables of other slices, which elsewhere only those read: with one bar of
- * signal the crew wait for the sum of all round trips, and nine services would make at least as many.
+ * signal the crew wait for the sum of all round trips, and ten services would make at least as many.
  */
 @Injectable()
 export class DayRepository {
