@@ -1,7 +1,7 @@
 import { DataSource } from 'typeorm';
 import type { TestApp } from './test-app.js';
 
-/** The statements that the service sends to the database while `work` runs, in their order, without the one that asks, every few seconds, whether a session stands. */
+/** The statements that the service sends to the database while `work` runs, in their order, without those that say who asks and, every few seconds, whether their session stands. */
 export async function statementsDuring(test: TestApp, work: () => Promise<unknown>): Promise<string[]> {
   const dataSource = test.app.get(DataSource);
   const original = dataSource.createQueryRunner.bind(dataSource);
@@ -11,7 +11,7 @@ export async function statementsDuring(test: TestApp, work: () => Promise<unknow
     const query = runner.query.bind(runner) as (...args: unknown[]) => Promise<unknown>;
     runner.query = ((...args: unknown[]) => {
       const statement = String(args[0]);
-      if (!statement.includes('sign_in_session')) statements.push(statement);
+      if (!/sign_in_session|set_config/.test(statement)) statements.push(statement);
       return query(...args);
     }) as typeof runner.query;
     return runner;
