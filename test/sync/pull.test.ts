@@ -49,6 +49,20 @@ describe('pull', () => {
     expect(phone.received).toEqual([]);
   });
 
+  it('tells a revision that changed no value, so that the next change of the phone is not a conflict', async () => {
+    const phone = new TestPhone(company.crewLead, test);
+    const id = uuidv7();
+    const done = { id, state: 'done' };
+    await phone.push([phone.mutation('punch-item.add', { id, jobId: mine, description: 'Reset the edge stone' })]);
+    await phone.push([phone.mutation('punch-item.change', done, { baseRevision: 1 })]);
+    await phone.pull();
+    await company.owner.patch(`/v1/punch-items/${id}`, { state: 'done' });
+    await phone.pull();
+    const revision = phone.rows.get(`punch-item ${id}`)?.revision;
+    expect(revision).toBe((await company.owner.get(`/v1/punch-items/${id}`)).headers['etag']?.match(/\d+/)?.map(Number)[0]);
+    expect(await phone.push([phone.mutation('punch-item.change', { id, state: 'open' }, { baseRevision: revision })])).toMatchObject([{ outcome: 'applied' }]);
+  });
+
   it('never skips a transaction that commits after a later one', async () => {
     const phone = new TestPhone(company.crew, test);
     await phone.pull();

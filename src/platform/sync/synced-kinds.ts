@@ -11,7 +11,7 @@ export interface SyncedRow {
 export interface SyncedKind<E extends SyncedRow = SyncedRow> {
   /** As the phone calls it: `time-entry`. */
   readonly kind: string;
-  /** The table, as the journal calls it. Whatever the view shows of other tables must change a column of this one too, other than `version`, or phones never hear of it. */
+  /** The table, as the journal calls it. Whatever the view shows of other tables must change a column of this one too, if only `version`, or phones never hear of it. */
   readonly table: string;
   readonly entity: new () => E;
   /** `company`: everybody keeps it. Else the jobs of the row `t` as SQL for the inside of `IN (…)`: `t.job_id`, or a `SELECT` without parentheses; those on the crew of one of them keep it. */
