@@ -1,4 +1,3 @@
-import sharp from 'sharp';
 import type { DemoPhoto } from './content/photos.js';
 
 const WIDTH = 480;
@@ -14,7 +13,7 @@ const MURKY: Color = [104, 92, 52];
 const SOIL: Color = [126, 86, 52];
 
 /** Draws a pond from above with its rim of stones, as a JPEG; the same bytes for the same photo. */
-export function drawPhoto(photo: Pick<DemoPhoto, 'full' | 'murk' | 'torn'>): Promise<Buffer> {
+export async function drawPhoto(photo: Pick<DemoPhoto, 'full' | 'murk' | 'torn'>): Promise<Buffer> {
   const pixels = Buffer.alloc(WIDTH * HEIGHT * 3);
   for (let y = 0; y < HEIGHT; y++) {
     for (let x = 0; x < WIDTH; x++) {
@@ -23,6 +22,8 @@ export function drawPhoto(photo: Pick<DemoPhoto, 'full' | 'murk' | 'torn'>): Pro
       for (const [channel, value] of color.entries()) pixels[(y * WIDTH + x) * 3 + channel] = Math.min(255, Math.round(value * light));
     }
   }
+  // Here and not above: the library takes memory, and a service that makes no demonstration may need it for nothing.
+  const { default: sharp } = await import('sharp');
   return sharp(pixels, { raw: { width: WIDTH, height: HEIGHT, channels: 3 } }).jpeg({ quality: 80 }).toBuffer();
 }
 

@@ -1,13 +1,12 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiResponse } from '@nestjs/swagger';
-import QRCode from 'qrcode';
 import { type Actor, LEADS } from '../../platform/auth/actor.js';
 import { CurrentActor } from '../../platform/auth/allow.js';
 import { common, ReadRoute } from '../../platform/http/api.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import { notFound } from '../../platform/http/problems.js';
 import { DevicesRepository } from './devices.repository.js';
-import { enrolmentPayload } from './enrolment-code.js';
+import { enrolmentPayload, enrolmentPicture } from './enrolment-code.js';
 import { DeviceEnrolmentBody, DeviceEnrolmentView, NewDeviceEnrolmentView } from './enrolments.dto.js';
 import { EnrolmentsRepository } from './enrolments.repository.js';
 import { MakeEnrolment } from './make-enrolment.js';
@@ -33,7 +32,7 @@ export class EnrolmentsController {
   async create(@CurrentActor() actor: Actor, @Body() { personId }: DeviceEnrolmentBody): Promise<NewDeviceEnrolmentView> {
     const { id, code, expiresAt } = await this.makeEnrolment.execute(actor, personId.toLowerCase());
     const payload = enrolmentPayload(code);
-    const qr = await QRCode.toString(payload, { type: 'svg', errorCorrectionLevel: 'M' });
+    const qr = await enrolmentPicture(payload);
     return { id, personId: personId.toLowerCase(), expiresAt: expiresAt.toISOString(), deviceId: null, code, payload, qr };
   }
 

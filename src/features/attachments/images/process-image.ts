@@ -1,5 +1,6 @@
-import sharp, { type Sharp } from 'sharp';
+import type { Sharp } from 'sharp';
 import type { MediaType } from '../uploads/upload-limits.js';
+import { imageLibrary } from './image-library.js';
 import { jpegOfHeic } from './read-heic.js';
 import { requirePixels, unreadable } from './refusals.js';
 
@@ -7,13 +8,7 @@ import { requirePixels, unreadable } from './refusals.js';
 const MOST_PIXELS = 64_000_000;
 const THUMBNAIL_PIXELS = 320;
 const MOST_SECONDS = 20;
-
-// What is none of these never reaches the many other decoders of the library; of HEIC it reads the head alone.
-sharp.block({ operation: ['VipsForeignLoad'] });
-sharp.unblock({ operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer', 'VipsForeignLoadHeifBuffer'] });
-sharp.cache(false);
-// One processor is for everybody else.
-sharp.concurrency(1);
+const LIMITS = { limitInputPixels: MOST_PIXELS, failOn: 'error', sequentialRead: true } as const;
 
 export type ImageType = Exclude<MediaType, 'application/pdf'>;
 type DecodedType = Exclude<ImageType, 'image/heic'>;
@@ -42,22 +37,14 @@ export async function processImage(bytes: Buffer, type: ImageType, asItCame: boo
 }
 
 async function processed(bytes: Buffer, type: DecodedType, asItCame: boolean): Promise<ProcessedImage> {
-  const { width, height } = await readable(bytes);
-  const upright = (): Sharp => open(bytes).autoOrient();
-  const thumbnail = await decoded(upright().resize(THUMBNAIL_PIXELS, THUMBNAIL_PIXELS, { fit: 'inside', withoutEnlargement: true }).flatten({ background: '#ffffff' }).jpeg({ quality: 75 }));
-  return { bytes: asItCame ? bytes : await decoded(encoded(upright().keepIccProfile(), type)), mediaType: type, width, height, thumbnail };
-}
-
-function open(bytes: Buffer): Sharp {
-  return sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'error', sequentialRead: true }).timeout({ seconds: MOST_SECONDS });
-}
-
-/** The size as it will be seen, from the head of the file alone. */
-async function readable(bytes: Buffer): Promise<{ width: number; height: number }> {
-  const head = await sharp(bytes, { limitInputPixels: false }).metadata().catch(unreadable);
+  const open = await imageLibrary();
+  const head = await open(bytes, { limitInputPixels: false }).metadata().catch(unreadable);
+  // As it will be seen.
   const { width, height } = head.autoOrient;
   requirePixels(width, height, MOST_PIXELS);
-  return { width, height };
+  const upright = (): Sharp => open(bytes, LIMITS).timeout({ seconds: MOST_SECONDS }).autoOrient();
+  const thumbnail = await decoded(upright().resize(THUMBNAIL_PIXELS, THUMBNAIL_PIXELS, { fit: 'inside', withoutEnlargement: true }).flatten({ background: '#ffffff' }).jpeg({ quality: 75 }));
+  return { bytes: asItCame ? bytes : await decoded(encoded(upright().keepIccProfile(), type)), mediaType: type, width, height, thumbnail };
 }
 
 function decoded(image: Sharp): Promise<Buffer> {

@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import sharp from 'sharp';
+import { imageLibrary } from './image-library.js';
 import { requirePixels, unreadable } from './refusals.js';
 import { withProfile } from './with-profile.js';
 
@@ -26,6 +26,7 @@ export async function jpegOfHeic(bytes: Buffer): Promise<Buffer> {
   const { width, height, pixels } = await decoded(bytes).catch(unreadable);
   requirePixels(width, height, MOST_PIXELS);
   if (pixels === null) return unreadable();
+  const sharp = await imageLibrary();
   // The image library reads the head of these files, though not their pixels.
   const { icc } = await sharp(bytes).metadata().catch(unreadable);
   const jpeg = await sharp(Buffer.from(pixels), { raw: { width, height, channels: 4 } }).flatten({ background: '#ffffff' }).jpeg({ quality: 90, optimiseCoding: false }).toBuffer();

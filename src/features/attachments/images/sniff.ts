@@ -1,4 +1,3 @@
-import { fileTypeFromBuffer } from 'file-type';
 import { notPossible } from '../../../platform/http/problems.js';
 import { Problem } from '../../../platform/http/problem.js';
 import { MEDIA_TYPES, MOST_BYTES, type MediaType } from '../uploads/upload-limits.js';
@@ -8,6 +7,7 @@ import { MEDIA_TYPES, MOST_BYTES, type MediaType } from '../uploads/upload-limit
  * @throws Problem 415 for what may not be attached, 422 for more bytes than its type may have
  */
 export async function sniffed(bytes: Buffer): Promise<MediaType> {
+  const { fileTypeFromBuffer } = await import('file-type');
   const found = (await fileTypeFromBuffer(bytes))?.mime ?? null;
   // The container alone, without its codec; decoding will tell whether it is the one.
   const type = MEDIA_TYPES.find((one) => one === (found === 'image/heif' ? 'image/heic' : found));

@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { Server } from '@tus/server';
 import type { FastifyRequest } from 'fastify';
 import type { Actor } from '../../../platform/auth/actor.js';
 import { isStreamed } from '../../../platform/http/streamed-body.js';
@@ -7,16 +6,12 @@ import { Reply } from '../../../platform/http/reply.js';
 import { BeginUpload } from './begin-upload.js';
 import { FinishUpload } from './finish-upload.js';
 import { CHECKSUM_ALGORITHMS, PieceChecksum } from './piece-checksum.js';
-import { PieceStore } from './piece-store.js';
 import { RequestBody } from './request-body.js';
 import { UploadLocks } from './upload-locks.js';
-import { LARGEST_UPLOAD } from './upload-limits.js';
 import { fromProtocol } from './upload-problems.js';
 import { UploadsRepository } from './uploads.repository.js';
 
 export const UPLOADS_PATH = '/v1/uploads';
-/** A request on a dead connection gets this long to keep what it has, when its phone is back on another one. */
-const LONGEST_DRAIN_MS = 500;
 
 /**
  * Lets the protocol's library answer a request. Everything else about it stays as on every other route: the guard
@@ -35,7 +30,18 @@ export class UploadExchange {
   /** @throws Problem as the protocol's statuses say, and what beginning and finishing an upload throw */
   async answer(actor: Actor, request: FastifyRequest): Promise<Reply<undefined>> {
     let failure: unknown = null;
-    const server = this.serverFor(actor, request, (error) => (failure = error));
+    // With the first upload: the library and what it needs take 17 MiB.
+    const { protocolServer } = await import('./protocol-server.js');
+    const server = protocolServer(this.uploads, {
+      actor,
+      path: UPLOADS_PATH,
+      length: Number(request.headers['upload-length']),
+      checksum: PieceChecksum.from(request.headers['upload-checksum']),
+      beginning: this.beginning.forActor(actor),
+      locker: this.locks,
+      finish: (id) => this.finishing.execute(actor, id),
+      fail: (error) => (failure = error),
+    });
     const body = isStreamed(request) ? new RequestBody(request.raw) : null;
     // A failure leaves the rest of the body unread.
     const response = await server.handleWeb(webRequest(request, body)).finally(() => body?.discardRest());
@@ -43,28 +49,6 @@ export class UploadExchange {
     // The library's own failures are plain objects with a status; anything else was thrown by us or by the database.
     if (failure !== null && typeof (failure as { status_code?: unknown }).status_code !== 'number') throw failure as Error;
     throw fromProtocol(response.status, await response.text());
-  }
-
-  /** One for each request, since it is the actor's: the store shows this person's uploads alone. */
-  private serverFor(actor: Actor, request: FastifyRequest, onFailure: (error: unknown) => void): Server {
-    const begun = this.beginning.forActor(actor);
-    return new Server({
-      path: UPLOADS_PATH,
-      relativeLocation: true,
-      datastore: new PieceStore(actor, this.uploads, PieceChecksum.from(request.headers['upload-checksum']), (upload) => begun.make(upload)),
-      locker: this.locks,
-      lockDrainTimeout: LONGEST_DRAIN_MS,
-      maxSize: LARGEST_UPLOAD,
-      namingFunction: (_request, metadata) => begun.idFor(metadata, Number(request.headers['upload-length'])),
-      onUploadFinish: async (_request, { id }) => {
-        await this.finishing.execute(actor, id);
-        return {};
-      },
-      onResponseError: (_request, error) => {
-        onFailure(error);
-        return undefined;
-      },
-    });
   }
 }
 
