@@ -72,6 +72,9 @@ export class DayPersonView {
 
 @ApiSchema({ name: 'DayMaterial', description: 'A part of the quote that has still to be used.' })
 export class DayMaterialView {
+  @ApiProperty({ type: 'string', format: 'uuid', description: 'The part, for `partId` of a use of material: only what names it counts as used of it.' })
+  partId: string;
+
   @ApiProperty({ type: 'string', description: 'What it is, as quoted.', example: 'Liner, 45 mil' })
   description: string;
 
@@ -141,7 +144,7 @@ export class DayJobView {
   @ApiProperty({ type: () => [DayPersonView], description: 'Who comes, and who else is on the crew.' })
   crew: DayPersonView[];
 
-  @ApiProperty({ type: () => [DayMaterialView], description: 'What of the quoted parts has still to be used, in the order of the quote, at most 12; `GET /v1/jobs/{id}/field-totals` has all. What to bring that day is told by each visit.' })
+  @ApiProperty({ type: () => [DayMaterialView], description: 'What of the quoted parts has still to be used, in the order of the quote, at most 10; `GET /v1/jobs/{id}/field-totals` has all. What to bring that day is told by each visit.' })
   materials: DayMaterialView[];
 
   @ApiProperty({ type: () => [DayKeptView], description: 'Reclaimed materials to keep, as surveyed.' })

@@ -2,7 +2,7 @@
 export const MOST_JOBS = 30;
 const MOST_PUNCH_ITEMS = 50;
 /** Ten jobs must stay under 30 KB. */
-const MOST_MATERIALS = 12;
+const MOST_MATERIALS = 10;
 
 /**
  * $1 company, $2 person, $3 day. One row, or none when there is no such person.
@@ -41,7 +41,7 @@ WITH planned AS (
   JOIN quote_line l ON l.company_id = $1 AND l.revision_id = r.id AND l.part_id IS NOT NULL AND (l.section IS NULL OR r.accepted_sections ? l.section)
   GROUP BY j.id, l.part_id, l.unit
 ), materials AS (
-  SELECT q.job_id, q.position, q.description, q.unit, q.quantity - coalesce(
+  SELECT q.job_id, q.part_id, q.position, q.description, q.unit, q.quantity - coalesce(
     (SELECT sum(u.quantity) FROM material_use u WHERE u.company_id = $1 AND u.job_id = q.job_id AND u.part_id = q.part_id AND u.unit = q.unit AND u.voided_at IS NULL), 0) AS quantity
   FROM quoted q
 ), jobs AS (
@@ -54,7 +54,7 @@ WITH planned AS (
     'crew', (SELECT json_agg(json_build_object('id', p.id, 'name', p.name, 'comes', c.person_id IS NOT NULL) ORDER BY c.person_id IS NULL, p.name, p.id)
       FROM person p LEFT JOIN coming c ON c.job_id = j.id AND c.person_id = p.id LEFT JOIN job_member m ON m.company_id = $1 AND m.job_id = j.id AND m.person_id = p.id AND m.left_at IS NULL
       WHERE p.company_id = $1 AND p.active AND (c.person_id IS NOT NULL OR m.person_id IS NOT NULL)),
-    'materials', (SELECT json_agg(json_build_object('description', m.description, 'quantity', trim_scale(m.quantity)::text, 'unit', m.unit) ORDER BY m.position)
+    'materials', (SELECT json_agg(json_build_object('partId', m.part_id, 'description', m.description, 'quantity', trim_scale(m.quantity)::text, 'unit', m.unit) ORDER BY m.position)
       FROM (SELECT * FROM materials WHERE job_id = j.id AND quantity > 0 ORDER BY position LIMIT ${MOST_MATERIALS}) AS m),
     'keep', coalesce(
       (SELECT y.reclaimed_materials FROM quote_revision r JOIN survey y ON y.company_id = r.company_id AND y.id = r.survey_id WHERE r.company_id = $1 AND r.quote_id = j.quote_id AND r.revision = j.quote_revision),
