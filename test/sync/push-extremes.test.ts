@@ -54,6 +54,13 @@ describe('a push at its extremes', () => {
     expect(body.items[250].problem.detail).toMatch(/^\/body\/note: /);
   });
 
+  it('takes instants to the nanosecond, as many a phone writes them, and keeps the millisecond', async () => {
+    const body = { ...entry(), startedAt: '2026-03-02T08:00:00.123456789Z', endedAt: '2026-03-02T09:00:00.123456789Z' };
+    const answer = await company.crew.post('/v1/sync/push', { clientId: phone.clientId, sentAt: '2026-03-02T09:00:00.000000001Z', mutations: [phone.mutation('time-entry.log', body, { recordedAt: '2026-03-02T09:00:00.5Z' })] });
+    expect(answer.body.items).toMatchObject([{ outcome: 'applied' }]);
+    expect((await company.crew.get(`/v1/time-entries/${answer.body.items[0].entityId}`)).body).toMatchObject({ startedAt: '2026-03-02T08:00:00.123Z', paidMinutes: '60' });
+  });
+
   it('takes 500 hours with a megabyte and a half of notes', async () => {
     const mutations = Array.from({ length: 500 }, () => phone.mutation('time-entry.log', entry({ note: '水'.repeat(1_000) })));
     expect(Buffer.byteLength(JSON.stringify(mutations))).toBeGreaterThan(1_500_000);

@@ -4,7 +4,8 @@ import { Field, type FieldOptions } from './field.js';
 import { toInstant } from '../../clock/device-time.js';
 
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
-const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,6})?)?(Z|[+-]\d{2}:\d{2})$/;
+// Up to nine digits of a second: many a language writes an instant so, and a phone's person can't mend that.
+const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?(Z|[+-]\d{2}:\d{2})$/;
 const FIRST_YEAR = 1900;
 const LAST_YEAR = 2200;
 
@@ -34,7 +35,7 @@ export function InstantField(options: FieldOptions): PropertyDecorator {
   return Field({ example: '2027-04-12T07:30:00-04:00', ...options }, { type: 'string', format: 'date-time' }, (value) =>
     typeof value === 'string' && INSTANT.test(value) && exists(() => toInstant(value))
       ? null
-      : 'must be an instant with its offset (RFC 3339), such as 2027-04-12T07:30:00-04:00',
+      : `must be an instant with its offset (RFC 3339), such as 2027-04-12T07:30:00-04:00, from ${FIRST_YEAR} to ${LAST_YEAR}, with at most nine digits of a second`,
   );
 }
 
