@@ -104,6 +104,9 @@ describe('kill -9 in the middle of writes', () => {
     while (written.size <= afterKill + 10 && Date.now() < deadline) await soon(200);
     await stop();
     expect(written.size).toBeGreaterThan(before + 10);
+    // A log is read by more people than a customer's record, and kept elsewhere.
+    expect(service.output()).toContain('request failed');
+    expect(service.output()).not.toContain('Written ');
     await verify(written);
   }, PATIENCE);
 

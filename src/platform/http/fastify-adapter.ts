@@ -5,6 +5,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { requestContext } from '../context/request-context.js';
 import { parseJson } from './json-parser.js';
 import type { Lifecycle } from './lifecycle.js';
+import { loggedError } from './logged-error.js';
 import { loggedPath } from './logged-path.js';
 import { sendProblem, toProblem } from './problem.filter.js';
 
@@ -25,7 +26,7 @@ export function createAdapter(logLevel: string, lifecycle: Lifecycle): FastifyAd
       const given = request.headers['x-request-id'];
       return typeof given === 'string' && REQUEST_ID.test(given) ? given : uuidv7();
     },
-    logger: { level: logLevel },
+    logger: { level: logLevel, serializers: { err: loggedError } },
     // Our own line for each request, below: without bodies and headers, where secrets are.
     logController: new LogController({ disableRequestLogging: true, requestIdLogLabel: 'requestId' }),
     // An address that can't be decoded never reaches the framework's filters.
