@@ -89,10 +89,15 @@ describe('the days of the schedule', () => {
     expect(codes(await plan({ day: '2027-05-16', startTime: '22:00', lengthMinutes: 120 }))).toEqual([]);
     const [warning] = (await plan({ day: '2027-05-16', startTime: '22:00', lengthMinutes: 121, personIds: [company.crewLead.personId] })).warnings;
     expect(warning?.detail).toMatch(/^The utility locate holds only through 2027-05-16: ask for it anew\. Call before you dig\./);
+    // Whoever leaves in the evening reads the sheet of that day, and not the one of the day after.
+    const blockers = async (date: string) => (await company.crewLead.get(`/v1/day?date=${date}`)).body.jobs[0].blockers;
+    expect([await blockers('2027-05-16'), await blockers('2027-05-17')]).toEqual([[warning?.detail], [warning?.detail]]);
     expect(codes(await plan({ day: '2027-05-03', startTime: '23:00', lengthMinutes: 180 }))).toEqual(['blocked']);
   });
 
-  it.each([['materials', { requestedOn: '2027-05-01', clearOn: '2027-05-20' }, /^The delivery of materials is expected on 2027-05-20/], ['permit', {}, /^The permit has not been asked for yet\.$/], ['other', { requestedOn: '2027-05-01' }, /^What must come before was asked for on 2027-05-01, and nobody has said until when\.$/]])(
+  it.each([['materials', { requestedOn: '2027-05-01', clearOn: '2027-05-20' }, /^The delivery of materials is expected on 2027-05-20/], ['permit', {}, /^The permit has not been asked for yet\.$/], ['other', { requestedOn: '2027-05-01' }, /^What must come before was asked for on 2027-05-01, and nobody has said until when\.$/],
+    // Else nobody could tell two permits apart, or know what the other thing is.
+    ['permit', { reference: 'P-118', note: 'For the outfall.' }, /^The permit \(P-118\) has not been asked for yet\.$/], ['other', { note: 'The neighbour moves the boat.\nAsk again on Monday.' }, /^What must come before \(The neighbour moves the boat\) has/], ['other', { note: 'Long '.repeat(60) }, /^What must come before \((Long ){15}Long…\) has/]])(
     'are told for what a visit waits for: %s',
     async (kind, dates, detail) => {
       await company.owner.post('/v1/blockers', { jobId, kind, ...dates });

@@ -11,12 +11,12 @@ export function toDaySheet(row: DayRow, date: string): DaySheetView {
   return { personId: row.id, personName: row.name, date, jobs: jobs.slice(0, MOST_JOBS).map((job) => toDayJob(job, date)), cautions: [...CREW_CAUTIONS], more: jobs.length > MOST_JOBS };
 }
 
-function toDayJob({ id, number, title, state, timeZone, featureName, site, visits, blockers, costCodes, crew, materials, keep, punchItems }: DayJobRow, date: string): DayJobView {
+function toDayJob({ id, number, title, state, timeZone, featureName, site, visits, lastDay, blockers, costCodes, crew, materials, keep, punchItems }: DayJobRow, date: string): DayJobView {
   return {
     id, number, title, state, timeZone, featureName,
     visits: (visits ?? []).map((visit) => ({ ...visit, startsAt: new Date(visit.startsAt).toISOString() })),
     site: site === null ? null : toSite(site),
-    blockers: (blockers ?? []).flatMap((blocker) => blockedBecause(blocker, date) ?? []),
+    blockers: (blockers ?? []).flatMap((blocker) => blockedBecause(blocker, date, lastDay !== null && lastDay > date ? lastDay : date) ?? []),
     costCodes: (costCodes ?? []).map(toCostCode),
     crew: crew ?? [],
     materials: materials ?? [],

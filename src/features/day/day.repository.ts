@@ -16,6 +16,8 @@ export interface DayJobRow {
   readonly featureName: string | null;
   readonly site: { address: string; latitude: number | null; longitude: number | null; accessNotes: string | null; hazards: string | null } | null;
   readonly visits: DayVisitView[] | null;
+  /** The last day of the person's visits, YYYY-MM-DD at the site; null without one. */
+  readonly lastDay: string | null;
   readonly blockers: BlockerDays[] | null;
   readonly costCodes: { costCode: string; planned: string; seconds: string }[] | null;
   readonly crew: DayPersonView[] | null;

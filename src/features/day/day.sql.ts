@@ -49,7 +49,8 @@ WITH planned AS (
     'id', j.id, 'number', j.number, 'title', j.title, 'state', j.state, 'timeZone', j.time_zone, 'featureName', f.name,
     'site', CASE WHEN s.id IS NOT NULL THEN json_build_object('address', s.address, 'latitude', s.latitude, 'longitude', s.longitude, 'accessNotes', s.access_notes, 'hazards', s.hazards) END,
     'visits', (SELECT json_agg(json_build_object('id', v.id, 'day', v.day, 'startTime', v.start_time, 'startsAt', v.starts_at, 'lengthMinutes', v.length_minutes, 'bring', v.bring, 'note', v.note) ORDER BY v.starts_at, v.id) FROM planned v WHERE v.job_id = j.id),
-    'blockers', (SELECT json_agg(json_build_object('kind', b.kind, 'requestedOn', b.requested_on, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until) ORDER BY b.id) FROM blocker b WHERE b.company_id = $1 AND b.job_id = j.id AND b.withdrawn_at IS NULL),
+    'lastDay', (SELECT max(((v.ends_at - interval '1 millisecond') AT TIME ZONE v.time_zone)::date) FROM planned v WHERE v.job_id = j.id),
+    'blockers', (SELECT json_agg(json_build_object('kind', b.kind, 'requestedOn', b.requested_on, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until, 'reference', b.reference, 'note', b.note) ORDER BY b.id) FROM blocker b WHERE b.company_id = $1 AND b.job_id = j.id AND b.withdrawn_at IS NULL),
     'costCodes', (SELECT json_agg(json_build_object('costCode', h.cost_code, 'planned', h.planned::text, 'seconds', h.seconds::text) ORDER BY h.position, h.cost_code) FROM hours h WHERE h.job_id = j.id),
     'crew', (SELECT json_agg(json_build_object('id', p.id, 'name', p.name, 'comes', c.person_id IS NOT NULL) ORDER BY c.person_id IS NULL, p.name, p.id)
       FROM person p LEFT JOIN coming c ON c.job_id = j.id AND c.person_id = p.id LEFT JOIN job_member m ON m.company_id = $1 AND m.job_id = j.id AND m.person_id = p.id AND m.left_at IS NULL

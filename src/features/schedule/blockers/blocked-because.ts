@@ -8,7 +8,10 @@ const NAMES: Readonly<Record<BlockerKind, string>> = { 'utility-locate': 'The ut
  */
 export const LOCATE_CAUTION = 'Call before you dig. Local law says how long to wait, how near to the marks machines may work and for how long the marks hold; private lines, such as those of pumps and lights, are often not marked.';
 
-export type BlockerDays = Pick<BlockerEntity, 'kind' | 'requestedOn' | 'clearOn' | 'clearedOn' | 'validUntil'>;
+export type BlockerDays = Pick<BlockerEntity, 'kind' | 'requestedOn' | 'clearOn' | 'clearedOn' | 'validUntil' | 'reference' | 'note'>;
+
+/** Of a note, so much that a warning stays one. */
+const MOST_OF_NOTE = 80;
 
 /**
  * Why work on some days is held up, or null when it is not.
@@ -18,7 +21,15 @@ export type BlockerDays = Pick<BlockerEntity, 'kind' | 'requestedOn' | 'clearOn'
 export function blockedBecause(blocker: BlockerDays, day: string, lastDay = day): string | null {
   const why = held(blocker, day, lastDay);
   if (why === null) return null;
-  return `${NAMES[blocker.kind]} ${why}.${blocker.kind === 'utility-locate' ? ` ${LOCATE_CAUTION}` : ''}`;
+  return `${NAMES[blocker.kind]}${which(blocker)} ${why}.${blocker.kind === 'utility-locate' ? ` ${LOCATE_CAUTION}` : ''}`;
+}
+
+/** Tells two permits apart, and says what another thing is: by its number, else by how its note begins. */
+function which({ reference, note }: BlockerDays): string {
+  const [said = ''] = (reference ?? note ?? '').split('\n');
+  const letters = [...said.replace(/[.\s]+$/, '')];
+  if (letters.length === 0) return '';
+  return ` (${letters.length > MOST_OF_NOTE && reference === null ? `${letters.slice(0, MOST_OF_NOTE).join('').trimEnd()}…` : letters.join('')})`;
 }
 
 function held({ requestedOn, clearOn, clearedOn, validUntil }: BlockerDays, day: string, lastDay: string): string | null {

@@ -34,7 +34,7 @@ LEFT JOIN LATERAL (
   WHERE c.company_id = v.company_id AND c.visit_id = v.id AND c.left_at IS NULL
 ) absences ON true
 LEFT JOIN LATERAL (
-  SELECT jsonb_agg(jsonb_build_object('id', b.id, 'kind', b.kind, 'requestedOn', b.requested_on, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until) ORDER BY b.id) AS list
+  SELECT jsonb_agg(jsonb_build_object('id', b.id, 'kind', b.kind, 'requestedOn', b.requested_on, 'clearOn', b.clear_on, 'clearedOn', b.cleared_on, 'validUntil', b.valid_until, 'reference', b.reference, 'note', b.note) ORDER BY b.id) AS list
   FROM blocker b
   WHERE b.company_id = v.company_id AND b.job_id = v.job_id AND b.withdrawn_at IS NULL
 ) blockers ON true
