@@ -3,6 +3,7 @@ import path from 'node:path';
 import type { Response } from 'supertest';
 import { EQUIPMENT, MAKES } from '../../src/features/demonstration/content/equipment.js';
 import { Demonstration } from '../../src/features/demonstration/index.js';
+import { PULLED_KINDS } from '../../src/features/sync/pull/pulled-kinds.js';
 import { Clock } from '../../src/platform/clock/clock.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { type Client, signIn } from '../support/test-company.js';
@@ -253,6 +254,27 @@ describe('the demonstration company', () => {
       await expect(test.app.get(Demonstration).seedWhenEmpty('my Crew@wrenmarsh.example one', () => undefined)).rejects.toThrow('RILLBOOK_DEMO_PASSWORD must not hold crew@wrenmarsh.example');
     } finally {
       await test.close();
+    }
+  });
+
+  it('gives a phone its rows as their own routes answer the crew, as the contract says', async () => {
+    const lead = await signIn(here.test, 'crew-lead@wrenmarsh.example', PASSWORD);
+    const seen = new Map<string, Item>();
+    for (let more = true, cursor = ''; more; ) {
+      const { body } = await lead.get(`/v1/sync/pull?limit=500${cursor}`).expect(200);
+      for (const item of body.items as Item[]) seen.set(item.kind, item);
+      ({ more } = body as { more: boolean });
+      cursor = `&cursor=${encodeURIComponent(body.cursor as string)}`;
+    }
+    expect([...seen.keys()].sort()).toEqual(Object.keys(PULLED_KINDS).filter((kind) => kind !== 'day-off'));
+    for (const [kind, { id, value }] of seen) {
+      const { route, without } = PULLED_KINDS[kind] ?? { route: kind };
+      const answer = (await lead.get(route.replace('{id}', id)).expect(200)).body;
+      for (const field of without ?? []) {
+        expect(answer).toHaveProperty(field);
+        delete answer[field];
+      }
+      expect([kind, value]).toEqual([kind, answer]);
     }
   });
 });

@@ -1,7 +1,19 @@
 import { MutationKinds } from '../../src/platform/sync/mutation-kinds.js';
 import { SyncedKinds } from '../../src/platform/sync/synced-kinds.js';
+import { PUSHED_KINDS } from '../../src/features/sync/push/pushed-kinds.js';
 import { openApiDocument } from '../../src/platform/http/openapi.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
+
+interface Route {
+  readonly description: string;
+  readonly requestBody: { readonly content: Record<string, { readonly schema: { readonly $ref: string } }> };
+}
+
+/** The documented fields of a body, in the order of the alphabet. */
+function fieldsOf(body: { readonly prototype: object }): string[] {
+  const names = Reflect.getMetadata('swagger/apiModelPropertiesArray', body.prototype) as readonly string[];
+  return [...new Set(names.map((name) => name.slice(1)))].sort();
+}
 
 describe('kinds of the sync', () => {
   let test: TestApp;
@@ -16,6 +28,20 @@ describe('kinds of the sync', () => {
     const named = (schema: string): string[] => /What it is: ([^.]*(?:\.[a-z][^.]*)*)\./.exec(schemas[schema]?.properties.kind.description ?? '')?.[1]?.split(', ') ?? [];
     expect(named('Mutation')).toEqual(test.app.get(MutationKinds).all().map(({ kind }) => kind).sort());
     expect(named('PulledItem')).toEqual(test.app.get(SyncedKinds).all().map(({ kind }) => kind));
+  });
+
+  it('have the body and the roles of the route that the contract names for each, beside the `id` of what they change', () => {
+    const document = openApiDocument(test.app) as unknown as { paths: Record<string, Record<string, Route>>; components: { schemas: Record<string, { properties: object }> } };
+    const withoutInRoute: Record<string, readonly string[]> = { 'punch-item.change': ['jobId'], 'time-entry.start': ['breaks', 'endedAt', 'recordedAt', 'sentAt', 'unpaidBreakMinutes'] };
+    for (const { kind, body, roles } of test.app.get(MutationKinds).all()) {
+      const named = PUSHED_KINDS[kind]?.route ?? '';
+      const [method = '', path = ''] = named.split(' ');
+      const route = document.paths[path]?.[method.toLowerCase()];
+      const [content] = Object.values(route?.requestBody.content ?? {});
+      const fields = Object.keys(document.components.schemas[content?.schema.$ref.split('/').at(-1) ?? '']?.properties ?? {}).filter((field) => !(withoutInRoute[kind] ?? []).includes(field));
+      expect([kind, named, fieldsOf(body)]).toEqual([kind, named, [...new Set([...fields, 'id'])].sort()]);
+      expect([kind, route?.description]).toEqual([kind, expect.stringMatching(new RegExp(`Roles: ${roles.join(', ')}\\.$`))]);
+    }
   });
 
   it('pull only tables that the journal follows and whose rows have an id, a version and, if any is meant, a person', async () => {

@@ -1,26 +1,22 @@
 import { ApiProperty, ApiPropertyOptional, ApiSchema } from '@nestjs/swagger';
 import { Field, IntegerField, QueryInteger } from '../../../platform/http/fields/index.js';
+import { PULLED_KINDS } from './pulled-kinds.js';
 
 export const MOST_PULLED = 500;
 const USUALLY_PULLED = 200;
-/** For the contract, which is made without starting the slices that bring the kinds; a test holds both together. */
-const PULLED_KINDS = [
-  'attachment', 'blocker', 'change-request', 'day-off', 'depth', 'installation', 'job', 'load', 'material-use', 'person', 'punch-item', 'sign-off', 'site', 'time-entry',
-  'visit', 'water-reading',
-];
 
 export class PullQuery {
   @IntegerField({ description: 'The most items to return.', min: 1, max: MOST_PULLED, optional: true, default: USUALLY_PULLED, example: 200 })
   @QueryInteger()
   limit: number = USUALLY_PULLED;
 
-  @Field({ description: 'The `cursor` of the answer before; leave it out to start.', optional: true }, { type: 'string', minLength: 1, maxLength: 2000 }, (value) => (typeof value === 'string' && value !== '' ? null : 'must be the cursor of an earlier answer'))
+  @Field({ description: 'The `cursor` of the answer before, as it is; leave it out to start, and after a 410 or a 400 for it.', optional: true }, { type: 'string', minLength: 1, maxLength: 2000 }, (value) => (typeof value === 'string' && value !== '' ? null : 'must be the cursor of an earlier answer'))
   cursor?: string;
 }
 
 @ApiSchema({ name: 'PulledItem', description: 'A row that the phone keeps from now on, or no longer.' })
 export class PulledItemView {
-  @ApiProperty({ type: 'string', description: `What it is: ${PULLED_KINDS.join(', ')}. A later release may give more; keep them, or leave them out.`, example: 'time-entry' })
+  @ApiProperty({ type: 'string', description: `What it is: ${Object.keys(PULLED_KINDS).join(', ')}. A later release may give more; keep them, or leave them out.`, example: 'time-entry' })
   kind: string;
 
   @ApiProperty({ type: 'string', format: 'uuid', description: 'The row.' })
@@ -32,7 +28,7 @@ export class PulledItemView {
   @ApiProperty({ type: 'integer', required: false, description: 'The revision of the row, for `baseRevision`; of two answers that crossed, the larger revision is the newer.' })
   revision?: number;
 
-  @ApiPropertyOptional({ type: 'object', additionalProperties: true, description: 'The row as it stands, without prices, costs and wages, whoever asks.' })
+  @ApiPropertyOptional({ type: 'object', additionalProperties: true, description: 'The row as it stands, with an upsert: as its own route answers the crew, without prices, costs and wages, whoever asks. `GET /v1/sync/pull` names the route for each kind.' })
   value?: object;
 }
 

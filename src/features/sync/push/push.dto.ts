@@ -1,15 +1,10 @@
 import { ApiExtraModels, ApiProperty, ApiPropertyOptional, ApiSchema, getSchemaPath } from '@nestjs/swagger';
 import { Field, IdField, InstantField, IntegerField, isUuid, TextField } from '../../../platform/http/fields/index.js';
 import { ProblemView } from '../../../platform/http/problem.view.js';
+import { PUSHED_KINDS } from './pushed-kinds.js';
 
 export const MOST_MUTATIONS = 500;
 const MOST_DEPENDENCIES = 20;
-/** For the contract, which is made without starting the slices that bring the kinds; a test holds both together. */
-const PUSHED_KINDS = [
-  'attachment.add', 'attachment.void', 'change-request.add', 'change-request.answer', 'change-request.void', 'depth.record', 'depth.void', 'installation.record', 'installation.void',
-  'load.record', 'load.void', 'material-use.record', 'material-use.void', 'punch-item.add', 'punch-item.change', 'sign-off.record', 'sign-off.void',
-  'time-entry.correct', 'time-entry.log', 'time-entry.start', 'time-entry.stop', 'time-entry.void', 'water-reading.record', 'water-reading.void',
-];
 const LARGEST_COUNTER = 2_147_483_647;
 
 @ApiSchema({ name: 'Mutation', description: 'One thing that the phone\'s person did, sent until its outcome is known.' })
@@ -20,13 +15,13 @@ export class MutationBody {
   @IntegerField({ description: 'The number of the mutation on this phone: each is larger than the one before. Mutations of one push are applied in this order.', min: 0, max: LARGEST_COUNTER, example: 17 })
   counter: number;
 
-  @TextField({ description: `What it is: ${PUSHED_KINDS.join(', ')}.`, max: 60, example: 'time-entry.log' })
+  @TextField({ description: `What it is: ${Object.keys(PUSHED_KINDS).join(', ')}.`, max: 60, example: 'time-entry.log' })
   kind: string;
 
   @InstantField({ description: 'When it was taken down, by the phone\'s clock.' })
   recordedAt: string;
 
-  @Field({ description: 'What the route that does the same takes. A change names its row in `id` beside what it changes.' }, { type: 'object', additionalProperties: true }, (value) =>
+  @Field({ description: 'What the route that does the same takes; `POST /v1/sync/push` names it for each kind. What makes something chooses its `id`, so that later mutations can name it; a change names its row in `id` beside what that route takes, and in a correction only the fields to change.' }, { type: 'object', additionalProperties: true }, (value) =>
     typeof value === 'object' && value !== null && !Array.isArray(value) ? null : 'must be an object',
   )
   body: object;
@@ -50,7 +45,7 @@ export class PushBody {
   sentAt?: string | null;
 
   /** Each mutation is checked on its own, so that a bad one does not block the rest; only its id must be there to answer by. */
-  @Field({ description: `1 to ${MOST_MUTATIONS} mutations.` }, { type: 'array', items: { $ref: getSchemaPath(MutationBody) }, minItems: 1, maxItems: MOST_MUTATIONS }, checkMutations)
+  @Field({ description: `1 to ${MOST_MUTATIONS} mutations. One that is not as it must be is rejected by itself, as long as it has an id.` }, { type: 'array', items: { $ref: getSchemaPath(MutationBody) }, minItems: 1, maxItems: MOST_MUTATIONS }, checkMutations)
   mutations: { readonly id: string }[];
 }
 
