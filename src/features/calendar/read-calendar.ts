@@ -31,6 +31,6 @@ export class ReadCalendar {
     const visits = await this.calendar.visitsOf({ companyId: feed.companyId, personId: feed.personId, since, limit: MOST_VISITS });
     if (visits === null) return null;
     const changes = visits.map(({ changedAt }) => changedAt.getTime());
-    return { text: calendarText(visits), lastModified: changes.length === 0 ? null : new Date(Math.max(...changes)) };
+    return { text: await calendarText(visits), lastModified: changes.length === 0 ? null : new Date(Math.max(...changes)) };
   }
 }
