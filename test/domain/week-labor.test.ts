@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { decimal, type Decimal, sumDecimals } from '../../src/domain/decimal.js';
-import { cutWork, overtimeMinutes, shareOut, weekLabor, type WorkPiece } from '../../src/domain/worktime/week/index.js';
+import { cutWork, overtimeIn, shareOut, weekLabor, type WorkPiece } from '../../src/domain/worktime/week/index.js';
 import { refusals } from './support.js';
 
 const hour = 3_600_000;
@@ -97,12 +97,12 @@ test('knows no rate for a week that was all break', () => {
 test('counts a minute over the day and over the week once', () => {
   const days = Array(5).fill(decimal(10 * 60)) as Decimal[];
   const overtime = (weeklyHours: number | null, dailyHours: number | null) =>
-    overtimeMinutes(days, { weeklyHours: weeklyHours === null ? null : decimal(weeklyHours), dailyHours: dailyHours === null ? null : decimal(dailyHours) }).div(60).toNumber();
+    overtimeIn(days, { weeklyHours: weeklyHours === null ? null : decimal(weeklyHours), dailyHours: dailyHours === null ? null : decimal(dailyHours) }, 60).div(60).toNumber();
   expect([overtime(40, 8), overtime(40, 9), overtime(null, 8), overtime(40, null), overtime(null, null)]).toEqual([10, 10, 10, 10, 0]);
 });
 
 test('refuses minutes below zero, saying which day', () => {
-  expect(refusals(() => overtimeMinutes([decimal(1), decimal(-1)], terms.thresholds))).toEqual(['/minutesByDay/1']);
+  expect(refusals(() => overtimeIn([decimal(1), decimal(-1)], terms.thresholds, 60))).toEqual(['/timeByDay/1']);
 });
 
 test('cuts a night shift at the hour of the day and its break in proportion', () => {

@@ -2,7 +2,7 @@
 // V: read there. C: computed here from the rule, no figure of the publisher's. P: our policy where the rule leaves one.
 import { decimal } from '../../src/domain/decimal.js';
 import { isShortRest, unpaidBreakSeconds } from '../../src/domain/worktime/index.js';
-import { cutWork, overtimeMinutes } from '../../src/domain/worktime/week/index.js';
+import { cutWork, overtimeIn } from '../../src/domain/worktime/week/index.js';
 
 const at = (minute: number): Date => new Date(Date.UTC(2026, 5, 1, 8, minute));
 const pause = (minutes: number, paid = false) => ({ startedAt: at(120), endedAt: at(120 + minutes), paid });
@@ -35,5 +35,5 @@ test('C: 785.48(b): punches are not rounded (P): ten days from 06:53 to 15:37 le
 
 test('V: 785.47: seconds that can be recorded count: half a minute on each of five days is overtime in a week of 40 hours', () => {
   const days = Array.from({ length: 5 }, () => decimal(480.5));
-  expect(overtimeMinutes(days, { weeklyHours: decimal(40), dailyHours: null }).toNumber()).toBe(2.5);
+  expect(overtimeIn(days, { weeklyHours: decimal(40), dailyHours: null }, 60).toNumber()).toBe(2.5);
 });

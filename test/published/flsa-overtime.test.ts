@@ -2,13 +2,13 @@
 // V: read there. C: computed here from the rule, no figure of the publisher's. M: from memory.
 // The text of 778.115 was read only as another page quotes it (V2), so its rows are C.
 import { decimal, sumDecimals } from '../../src/domain/decimal.js';
-import { overtimeMinutes, overtimePremium, regularRate } from '../../src/domain/worktime/week/index.js';
+import { overtimeIn, overtimePremium, regularRate } from '../../src/domain/worktime/week/index.js';
 
 const FEDERAL = { weeklyHours: decimal(40), dailyHours: null };
 
 /** Straight pay and premium of a week, each rounded once. */
 function weekly(remuneration: string, hours: number): string {
-  const overtime = overtimeMinutes([decimal(hours * 60)], FEDERAL).div(60);
+  const overtime = overtimeIn([decimal(hours * 60)], FEDERAL, 60).div(60);
   const premium = overtimePremium(decimal(remuneration), decimal(hours), overtime);
   return sumDecimals([decimal(remuneration), premium.toDecimalPlaces(2)]).toFixed(2);
 }
@@ -57,9 +57,9 @@ test('C: 778.120(a): a monthly commission of $416 adds $8.00 to a week of 48 hou
 });
 
 test('V: 778.104: 30 hours and then 50 are 10 hours of overtime in the second week, not none over both', () => {
-  expect([30, 50].map((hours) => overtimeMinutes([decimal(hours * 60)], FEDERAL).div(60).toNumber())).toEqual([0, 10]);
+  expect([30, 50].map((hours) => overtimeIn([decimal(hours * 60)], FEDERAL, 60).div(60).toNumber())).toEqual([0, 10]);
 });
 
 test('V: 778.102: ten hours a day on four days are no overtime', () => {
-  expect(overtimeMinutes(Array(4).fill(decimal(600)), FEDERAL).toNumber()).toBe(0);
+  expect(overtimeIn(Array(4).fill(decimal(600)), FEDERAL, 60).toNumber()).toBe(0);
 });

@@ -10,19 +10,21 @@ export interface OvertimeThresholds {
 }
 
 /**
- * Minutes of a workweek that are overtime, unrounded. A minute beyond both thresholds counts once: what is over the
- * day is taken out of the week before the week's own threshold is looked at, which comes to the larger of the two.
- * @param minutesByDay minutes worked in each workday of one workweek, none negative
- * @throws DomainError at /minutesByDay/i
+ * Time of a workweek that is overtime, unrounded and in the unit that it is given in. Time beyond both thresholds counts
+ * once: what is over the day is taken out of the week before the week's own threshold is looked at, which comes to the
+ * larger of the two.
+ * @param timeByDay worked in each workday of one workweek, none negative
+ * @param perHour how many of its unit are an hour: 60 for minutes
+ * @throws DomainError at /timeByDay/i
  * @see 29 CFR 778.102 (over 40 hours in the week, no daily rule), 778.104 (each week stands alone)
  */
-export function overtimeMinutes(minutesByDay: readonly Decimal[], { weeklyHours, dailyHours }: OvertimeThresholds): Decimal {
-  minutesByDay.forEach((minutes, index) => {
-    if (!minutes.gte(0)) throw DomainError.at(`/minutesByDay/${index}`, 'This must be 0 or more.');
+export function overtimeIn(timeByDay: readonly Decimal[], { weeklyHours, dailyHours }: OvertimeThresholds, perHour: number): Decimal {
+  timeByDay.forEach((time, index) => {
+    if (!time.gte(0)) throw DomainError.at(`/timeByDay/${index}`, 'This must be 0 or more.');
   });
-  const over = (minutes: Decimal, hours: Decimal | null): Decimal => (hours === null ? new Decimal(0) : Decimal.max(0, minutes.minus(hours.times(60))));
-  const overDay = sumDecimals(minutesByDay.map((minutes) => over(minutes, dailyHours)));
-  return Decimal.max(overDay, over(sumDecimals(minutesByDay), weeklyHours));
+  const over = (time: Decimal, hours: Decimal | null): Decimal => (hours === null ? new Decimal(0) : Decimal.max(0, time.minus(hours.times(perHour))));
+  const overDay = sumDecimals(timeByDay.map((time) => over(time, dailyHours)));
+  return Decimal.max(overDay, over(sumDecimals(timeByDay), weeklyHours));
 }
 
 /**

@@ -43,6 +43,9 @@ export interface WeekLabor extends WeekPay {
  */
 const RATE_DECIMALS = 18;
 
+/** Wide enough for products of a week's wages, percentages and time three times over. */
+const Wide = Decimal.clone({ precision: 120 });
+
 /**
  * Pay and burden of a person's workweek. The premium belongs to the week and not to the hours that came last, so every
  * minute of it carries the same part.
@@ -53,7 +56,7 @@ export function weekLabor(pieces: readonly WorkPiece[], terms: WeekTerms): WeekL
   const rateOf = rates(pay, burden);
   return {
     ...pay,
-    regularRate: pay.milliseconds === 0 ? null : regularRate(pay.exactStraight, pay.minutes.div(60)),
+    regularRate: pay.milliseconds === 0 ? null : regularRate(pay.wageMilliseconds, new Decimal(pay.milliseconds)),
     burden,
     total: sumDecimals([pay.straightPay, pay.premium, ...burden.map(({ amount }) => amount)]),
     weights: pieces.map((piece) => rateOf(piece).times(piece.milliseconds)),
@@ -89,10 +92,12 @@ function componentsOn({ burden, before, currency }: WeekTerms, { straightPay, pr
 }
 
 /** An estimate rather than a tax return: pay and burden are rounded together, so short weeks do not lose a cent to both. */
-function flatBurden(pieces: readonly WorkPiece[], { milliseconds, straightPay, premium, exactPremium }: WeekPay, currency: string): BurdenAmount {
-  const percents = pieces.map((piece) => piece.burdenPercent.plus(100).times(piece.milliseconds));
-  const straight = sumDecimals(pieces.map((piece, index) => (percents[index] ?? exactPremium).times(piece.hourlyWage))).div(MS_PER_HOUR);
-  const exact = straight.plus(partOf(exactPremium.times(sumDecimals(percents)), milliseconds)).div(100);
+function flatBurden(pieces: readonly WorkPiece[], { milliseconds, straightPay, premium, wageMilliseconds, overtimeMilliseconds }: WeekPay, currency: string): BurdenAmount {
+  // Straight pay and premium over one denominator, 2 × the week's time squared, for the sake of a half cent.
+  const twice = new Wide(2 * milliseconds).times(milliseconds);
+  const premiumOn = new Wide(wageMilliseconds).times(overtimeMilliseconds);
+  const parts = pieces.map((piece) => twice.times(piece.hourlyWage).plus(premiumOn).times(piece.burdenPercent.plus(100)).times(piece.milliseconds));
+  const exact = partOf(parts.reduce((sum, part) => sum.plus(part), new Wide(0)), twice.times(100 * MS_PER_HOUR));
   // Straight pay and premium are rounded apart, so their sum may be the larger by a cent where there is no burden.
   return { component: null, amount: Decimal.max(0, roundMoney(exact, currency).minus(straightPay).minus(premium)), exactWithPay: exact };
 }

@@ -1,6 +1,6 @@
 import { Decimal, sumDecimals } from '../../decimal.js';
 import { roundMoney } from '../../money/index.js';
-import { type OvertimeThresholds, overtimeMinutes, overtimePremium } from './overtime.js';
+import { type OvertimeThresholds, overtimeIn, overtimePremium } from './overtime.js';
 
 /** Time of one person within one workday at one wage. */
 export interface PaidTime {
@@ -23,6 +23,9 @@ export interface WeekPay {
   readonly overtimeMinutes: Decimal;
   readonly straightPay: Decimal;
   readonly premium: Decimal;
+  /** Whole milliseconds at their wages and those of overtime: exact, since what is divided twice may miss a half cent. */
+  readonly wageMilliseconds: Decimal;
+  readonly overtimeMilliseconds: Decimal;
   /** Not rounded. */
   readonly exactStraight: Decimal;
   /** Not rounded. */
@@ -38,15 +41,18 @@ export const MS_PER_HOUR = 60 * MS_PER_MINUTE;
  */
 export function weekPay(time: readonly PaidTime[], { currency, thresholds }: PayTerms): WeekPay {
   const milliseconds = time.reduce((sum, piece) => sum + piece.milliseconds, 0);
-  const minutes = inMinutes(milliseconds);
-  const days = thresholds.dailyHours === null ? [minutes] : summed(time, (piece) => piece.workday).map(([, sum]) => inMinutes(sum));
-  const overtime = overtimeMinutes(days, thresholds);
-  // Divided once, at the end: the sum of whole milliseconds at decimal wages is exact, and so is a half cent of it.
+  const worked = new Decimal(milliseconds);
+  const days = thresholds.dailyHours === null ? [worked] : summed(time, (piece) => piece.workday).map(([, sum]) => new Decimal(sum));
+  const overtime = overtimeIn(days, thresholds, MS_PER_HOUR);
+  // Divided at the end: the sum of whole milliseconds at decimal wages is exact, and so is a half cent of it. Twenty
+  // minutes as a third of an hour are not, and their premium at 18.15 would come out a cent short.
   const wages = new Map(time.map(({ hourlyWage }) => [hourlyWage.toString(), hourlyWage]));
-  const products = summed(time, (piece) => piece.hourlyWage.toString()).map(([wage, sum]) => (wages.get(wage) ?? minutes).times(sum));
-  const exactStraight = sumDecimals(products).div(MS_PER_HOUR);
-  const exactPremium = overtime.isZero() ? overtime : overtimePremium(exactStraight, minutes.div(60), overtime.div(60));
-  return { milliseconds, minutes, overtimeMinutes: overtime, straightPay: roundMoney(exactStraight, currency), premium: roundMoney(exactPremium, currency), exactStraight, exactPremium };
+  const products = summed(time, (piece) => piece.hourlyWage.toString()).map(([wage, sum]) => (wages.get(wage) ?? worked).times(sum));
+  const wageMilliseconds = sumDecimals(products);
+  const exactStraight = wageMilliseconds.div(MS_PER_HOUR);
+  const exactPremium = overtimePremium(wageMilliseconds, worked, overtime).div(MS_PER_HOUR);
+  const [minutes, overtimeMinutes] = [worked.div(MS_PER_MINUTE), overtime.div(MS_PER_MINUTE)];
+  return { milliseconds, minutes, overtimeMinutes, wageMilliseconds, overtimeMilliseconds: overtime, straightPay: roundMoney(exactStraight, currency), premium: roundMoney(exactPremium, currency), exactStraight, exactPremium };
 }
 
 /** Not rounded. */
