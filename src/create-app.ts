@@ -3,6 +3,7 @@ import { NestFactory } from '@nestjs/core';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { AppModule } from './app.module.js';
 import type { Provisioned } from './platform/database/provision.js';
+import { keepStrangersShort } from './platform/auth/strangers.js';
 import { Lifecycle } from './platform/http/lifecycle.js';
 import { ApiDocument } from './platform/http/api-document.js';
 import { addCompression } from './platform/http/compression.js';
@@ -22,6 +23,7 @@ export async function createApp(database: Pick<Provisioned, 'serviceUrl' | 'sign
   });
   app.get(ApiDocument).describe(app);
   await addSecurityHeaders(app);
+  keepStrangersShort(app);
   await addCompression(app);
   return app;
 }

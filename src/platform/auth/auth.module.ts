@@ -1,5 +1,6 @@
 import { type DynamicModule, Global, Module } from '@nestjs/common';
 import { AccessTokens } from './access-tokens.js';
+import { Bearer } from './bearer.js';
 import { Passwords } from './passwords.js';
 
 @Global()
@@ -8,8 +9,8 @@ export class AuthModule {
   static withKey(signingKeyPem: string): DynamicModule {
     return {
       module: AuthModule,
-      providers: [Passwords, { provide: AccessTokens, useFactory: () => new AccessTokens(signingKeyPem) }],
-      exports: [Passwords, AccessTokens],
+      providers: [Passwords, Bearer, { provide: AccessTokens, useFactory: () => new AccessTokens(signingKeyPem) }],
+      exports: [Passwords, AccessTokens, Bearer],
     };
   }
 }

@@ -30,7 +30,7 @@ const BY_STATUS: Readonly<Record<number, [ProblemCode, string]>> = {
   403: ['not-found', 'There is nothing at this address. The API reference at /docs lists what there is.'],
   404: ['not-found', 'There is nothing at this address. The API reference at /docs lists what there is.'],
   405: ['method-not-allowed', 'The API reference at /docs lists the methods of each address.'],
-  413: ['body-too-large', 'A body may have at most 2 MiB. Send less at once.'],
+  413: ['body-too-large', 'A body may have at most 2 MiB, and 16 KiB where no token is needed. Send less at once.'],
   414: ['malformed-request', 'The address is too long.'],
   415: ['wrong-media-type', 'Send application/json, or application/merge-patch+json with PATCH; the API reference at /docs names the addresses that take something else.'],
 };
