@@ -49,7 +49,7 @@ describe('opening wages', () => {
 
   const earnedBefore = async (of: string): Promise<string> => {
     const { burden } = await week(of);
-    return burden.find((one: { code: string }) => one.code === 'federal').working.inputs.find((input: { name: string }) => input.name === 'earned in the year before').value as string;
+    return burden.find((one: { code: string }) => one.code === 'federal').working.inputs.find((input: { name: string }) => input.name === 'earned earlier in the year').value as string;
   };
 
   it('counts no hour twice that is kept here and was paid by their day, even in the midst of a week', async () => {

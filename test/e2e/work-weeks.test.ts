@@ -44,7 +44,14 @@ describe('work weeks', () => {
       burden: [{ code: null, amount: usd('297.00') }], total: usd('1617.00'),
       byCostCode: [{ jobId: first, costCode: 'cleanout', hours: '30', cost: usd('970.20') }, { jobId: second, costCode: 'cleanout', hours: '20', cost: usd('646.80') }],
     });
-    expect(week.premium.working.steps).toEqual([{ label: 'premium', expression: 'round(24 × 10 / 2)', value: '120', unit: 'USD' }]);
+    expect(week.premium.working.steps).toEqual([
+      { label: 'regular rate', expression: '1200 / 50', value: '24', unit: 'USD/h' },
+      { label: 'premium', expression: 'round(24 × 10 / 2)', value: '120', unit: 'USD' },
+    ]);
+    expect(week.burden[0].working.steps).toEqual([
+      { label: 'pay and burden at 22.5 %', expression: '(1200 + 120) × 122.5 / 100', value: '1617', unit: 'USD' },
+      { label: 'burden', expression: 'max(0, round(1617) − 1320)', value: '297', unit: 'USD' },
+    ]);
     expect([await labor(first), await labor(second)]).toEqual(['970.20', '646.80']);
   });
 
@@ -141,7 +148,21 @@ describe('work weeks', () => {
     await company.owner.post('/v1/work-week-policies', { ...policy, effectiveFrom: '2027-05-04' }).expect(201);
     expect((await weeks())[0].overtime.hours).toBe('0');
     await company.owner.post('/v1/work-week-policies', { ...policy, effectiveFrom: '2027-05-03' }).expect(201);
-    expect((await weeks())[0]).toMatchObject({ overtime: { hours: '4' }, premium: { amount: usd('48.00') } });
+    const [week] = await weeks();
+    expect(week).toMatchObject({ overtime: { hours: '4' }, premium: { amount: usd('48.00') } });
+    expect(week.overtime.working.steps).toEqual([
+      { label: 'over the week\'s threshold', expression: 'max(0, 20 − 40)', value: '0', unit: 'h' },
+      { label: 'over the days\' threshold', expression: 'max(0, 10 − 8) + max(0, 10 − 8)', value: '4', unit: 'h' },
+      { label: 'overtime', expression: 'max(0, 0, 4)', value: '4', unit: 'h' },
+    ]);
+  });
+
+  it('shows its working in numbers that somebody can read', async () => {
+    const jobId = await makeTestJob(test, company);
+    await log(jobId, company.crew, '2027-05-03T08:00:00-04:00', '2027-05-03T16:20:00-04:00');
+    const [week] = await weeks();
+    expect(week.worked.working.steps[0]).toEqual({ label: 'hours worked', expression: '(500) / 60', value: '8.333333333333', unit: 'h' });
+    expect(JSON.stringify(week)).not.toMatch(/\d\.\d{13}/);
   });
 
   it('keeps the beginning of the workweek once it is set', async () => {
