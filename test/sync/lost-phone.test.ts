@@ -1,4 +1,7 @@
+import { StopTimeBody } from '../../src/features/time-entries/time-entries.dto.js';
 import { JobCrew } from '../../src/features/jobs/index.js';
+import { EVERYONE } from '../../src/platform/auth/actor.js';
+import { MutationKinds } from '../../src/platform/sync/mutation-kinds.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { enrolDevice, signInDevice } from '../support/test-device.js';
@@ -36,6 +39,24 @@ describe('a lost phone', () => {
     const lead = new TestPhone(company.crewLead, test);
     expect((await lead.push([...kept])).map(({ outcome }) => outcome)).toEqual(['duplicate', 'applied']);
     expect(await logged()).toBe(2);
+  });
+
+  it('is shut out in the middle of a push, and what came in until then is counted once', async () => {
+    const device = await enrolDevice(test, company.crewLead, company.crew.personId);
+    const phone = new TestPhone(device.client, test);
+    const revoked = async (): Promise<{ entity: string; id: string; version: number }> => {
+      await company.crewLead.post(`/v1/devices/${device.id}/revoke`, { reason: 'Fell into the pond.' });
+      return { entity: 'nothing', id: device.id, version: 1 };
+    };
+    test.app.get(MutationKinds).add({ kind: 'test.revoke', roles: EVERYONE, body: StopTimeBody, apply: revoked });
+    const [before, after] = [20, 21].map((slot) => phone.mutation('time-entry.log', hour(jobId, company.crew.personId, slot)));
+    const there = await logged();
+    const mutations = [before, phone.mutation('test.revoke', {}), after].map((mutation, counter) => ({ ...mutation, counter }));
+    const { status, body } = await device.client.post('/v1/sync/push', { clientId: phone.clientId, mutations });
+    expect([status, body.code, body.items]).toEqual([401, 'device-revoked', undefined]);
+    expect(await logged()).toBe(there + 1);
+    const lead = new TestPhone(company.crewLead, test);
+    expect((await lead.push([before, after].map((mutation) => ({ ...mutation })))).map(({ outcome }) => outcome)).toEqual(['duplicate', 'applied']);
   });
 
   it('that was only away comes back with its credential and keeps its cursor and its queue', async () => {

@@ -11,6 +11,7 @@ import { again, applied, isFinal, refused } from './outcome.js';
 import type { PushedBatch } from './pushed-batch.js';
 import type { OutcomeView } from './push.dto.js';
 import type { ReadMutation, RefusedMutation } from './read-mutation.js';
+import { StandingPusher } from './standing-pusher.js';
 import { subjectOf } from './subject.js';
 import type { SyncMutationEntity } from './sync-mutation.entity.js';
 import { type KeptMutation, SyncMutationsRepository } from './sync-mutations.repository.js';
@@ -25,6 +26,7 @@ export class ApplyMutations {
   constructor(
     private readonly db: TenantDatabase,
     private readonly mutations: SyncMutationsRepository,
+    private readonly standing: StandingPusher,
   ) {}
 
   /** @param stored what became of these mutations, and of those they depend on, in earlier pushes */
@@ -61,6 +63,7 @@ export class ApplyMutations {
   private async applyTogether(actor: Actor, batch: PushedBatch, run: readonly ReadMutation[], refusals: KeptMutation[]): Promise<boolean> {
     const kind = run[0]?.kind;
     if (kind?.applyMany === undefined) return false;
+    await this.standing.require(actor);
     let attempts = 0;
     try {
       const results = await this.db.write(actor, async () => {
@@ -84,6 +87,7 @@ export class ApplyMutations {
   }
 
   private async applyOne(actor: Actor, batch: PushedBatch, mutation: ReadMutation, refusals: KeptMutation[]): Promise<void> {
+    await this.standing.require(actor);
     let attempts = 0;
     const sent = { body: mutation.body, context: batch.contextOf(mutation) };
     try {
