@@ -1,3 +1,4 @@
+import { AttemptLimits } from '../../src/features/sessions/attempt-limits.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, PASSWORD, signIn, type TestCompany } from '../support/test-company.js';
 
@@ -109,6 +110,28 @@ describe('sessions', () => {
     }
     expect(statuses).toEqual([401, 401, 401, 401, 401, 401, 401, 401, 429, 429]);
     expect(Number(last.headers['retry-after'])).toBeGreaterThan(0);
+  });
+
+  it('counts nothing against an account that an address is refused for anyway', async () => {
+    const limits = new AttemptLimits();
+    const refused = (email: string, address: string): Promise<boolean> => limits.begin(email, address).then(() => false, () => true);
+    for (const address of ['192.0.2.1', '192.0.2.2', '192.0.2.3', '192.0.2.4', '192.0.2.5', '192.0.2.6', '192.0.2.7']) {
+      for (let i = 0; i < 100; i++) expect(await refused(`invented-${i}@${address}`, address)).toBe(false);
+      for (let i = 0; i < 8; i++) expect(await refused(ownerEmail, address)).toBe(true);
+    }
+    expect(await refused(ownerEmail, '198.51.100.1')).toBe(false);
+  });
+
+  it('lets nobody who found a phone guess the present password as often as they like', async () => {
+    const person = await company.owner.post('/v1/people', { name: 'Found', email: 'found@fernhollow.example', role: 'crew', hourlyWage: '20.00', burdenPercent: '20' });
+    const path = `/v1/people/${person.body.id}/password`;
+    await company.owner.post(path, { password: PASSWORD });
+    const finder = await signIn(test, 'found@fernhollow.example');
+    const guess = async (currentPassword: string) => finder.post(path, { password: 'the finder keeps it then', currentPassword });
+    for (let i = 0; i < 8; i++) expect((await guess(`guess number ${i} of many`)).status).toBe(400);
+    const last = await guess(PASSWORD);
+    expect([last.status, last.body.code, Number(last.headers['retry-after']) > 0]).toEqual([429, 'too-many-attempts', true]);
+    expect((await company.owner.post(path, { password: 'another sentence about herons' })).status).toBe(204);
   });
 
   it('asks which company is meant when an address and password fit two', async () => {

@@ -18,7 +18,7 @@ export class PasswordsController {
   @ApiOperation({ summary: 'Set a password', description: 'One\'s own with the present one; the owner sets anybody\'s. The person is signed out everywhere; enrolled devices sign in again by themselves until they are revoked.' })
   @ApiParam({ name: 'id', schema: { type: 'string', format: 'uuid' }, description: 'The person.' })
   @ApiResponse({ status: 204, description: 'Set.' })
-  @ApiProblems(['invalid-input', 'malformed-request', 'body-too-large', 'wrong-media-type', 'not-signed-in', 'session-ended', 'device-revoked', 'not-allowed', 'not-found', 'unexpected', 'unavailable'])
+  @ApiProblems(['invalid-input', 'malformed-request', 'body-too-large', 'wrong-media-type', 'not-signed-in', 'session-ended', 'device-revoked', 'not-allowed', 'not-found', 'too-many-attempts', 'unexpected', 'unavailable'])
   async set(@CurrentActor() actor: Actor, @IdParam() id: string, @Body() body: PasswordBody): Promise<void> {
     await this.setPassword.execute(actor, id, body);
   }

@@ -6,6 +6,7 @@ import { TenantDatabase } from '../../platform/database/tenant-database.js';
 import { Problem } from '../../platform/http/problem.js';
 import { invalidInput } from '../../platform/http/problems.js';
 import { PeopleService } from '../people/index.js';
+import { AttemptLimits } from './attempt-limits.js';
 import { CredentialEntity } from './credential.entity.js';
 import type { PasswordBody } from './passwords.dto.js';
 import { SessionsRepository } from './sessions.repository.js';
@@ -18,9 +19,11 @@ export class SetPassword {
     private readonly people: PeopleService,
     private readonly passwords: Passwords,
     private readonly sessions: SessionsRepository,
+    private readonly limits: AttemptLimits,
     private readonly clock: Clock,
   ) {}
 
+  /** @throws Problem 400 for a wrong present password, 429 after several, 403 for somebody else's unless the owner asks */
   async execute(actor: Actor, personId: string, { password, currentPassword }: PasswordBody): Promise<void> {
     const person = await this.people.find(actor, personId);
     if (personId === actor.personId) await this.requireCurrent(actor, personId, currentPassword);
@@ -34,8 +37,10 @@ export class SetPassword {
   }
 
   private async requireCurrent(actor: Actor, personId: string, currentPassword: string | null | undefined): Promise<void> {
+    await this.limits.beginProof(personId);
     const there = await this.db.read(actor, (manager) => manager.findOne(CredentialEntity, { where: { companyId: actor.companyId, id: personId } }));
     const right = there !== null && !!currentPassword && (await this.passwords.verify(there.passwordHash, currentPassword));
     if (!right) throw invalidInput([{ pointer: '/currentPassword', detail: 'must be your present password' }]);
+    await this.limits.proved(personId);
   }
 }
