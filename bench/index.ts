@@ -14,6 +14,7 @@ const PARTS: Record<string, () => Promise<Measurement[]>> = {
   pdf: async () => [await (await import('./pdf.js')).benchPdf()],
   sync: async () => (await import('./sync/index.js')).benchSync(),
   schedule: async () => (await import('./schedule/index.js')).benchSchedule(),
+  uploads: async () => (await import('./uploads/index.js')).benchUploads(),
   lists: async () => (await import('./lists/index.js')).benchLists(),
   'work-weeks': async () => (await import('./work-weeks/index.js')).benchWorkWeeks(),
 };

@@ -1,19 +1,11 @@
-import { type ChildProcess, fork } from 'node:child_process';
-import { chmod, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import pg from 'pg';
-import { startEmbeddedServer } from '../../src/platform/database/embedded/index.js';
-import { provision } from '../../src/platform/database/provision.js';
 import { type Measurement, median } from '../measure.js';
+import { withDatabase } from '../service.js';
 import { makeWorkWeeksWorld, type WorkWeeksWorld } from './world.js';
 
 const MOST_MS = 300;
 const ROUNDS = 7;
 const WARM_UP = 3;
-/** The same flags as `npm start`. */
-const NODE_FLAGS = ['--max-semi-space-size=8'];
 
 interface Case {
   readonly name: string;
@@ -25,17 +17,10 @@ interface Case {
 }
 
 /** Work weeks and the labor of jobs under yearly caps, each beside bare reading of the hours that it depends on. */
-export async function benchWorkWeeks(): Promise<Measurement[]> {
-  const folder = await mkdtemp(path.join(tmpdir(), 'rillbook-bench-'));
-  // As root the server runs as another user, who must get in; elsewhere the cluster would stay behind.
-  await chmod(folder, 0o711);
-  const server = await startEmbeddedServer({ dataDir: folder, log: () => undefined });
-  let child: ChildProcess | undefined;
-  try {
-    const database = await provision(server.url);
-    const world = await makeWorkWeeksWorld(database, server.url);
-    child = fork(fileURLToPath(new URL('../lists/service-server.mjs', import.meta.url)), { env: { ...process.env, BENCH_INPUT: JSON.stringify({ database }) }, execArgv: NODE_FLAGS });
-    const url = await ready(child);
+export function benchWorkWeeks(): Promise<Measurement[]> {
+  return withDatabase(async ({ database, ownerUrl, startService }) => {
+    const world = await makeWorkWeeksWorld(database, ownerUrl);
+    const { url } = await startService();
     const bare = new pg.Client({ connectionString: database.serviceUrl });
     await bare.connect();
     await bare.query("SELECT set_config('rillbook.company', $1, false)", [world.companyId]);
@@ -43,11 +28,7 @@ export async function benchWorkWeeks(): Promise<Measurement[]> {
     for (const one of cases(world)) results.push(await measure(one, world, url, bare));
     await bare.end();
     return results;
-  } finally {
-    child?.disconnect();
-    await server.stop();
-    await rm(folder, { recursive: true, force: true });
-  }
+  });
 }
 
 function cases({ ofASeason, ofTheYear, entries }: WorkWeeksWorld): Case[] {
@@ -81,11 +62,4 @@ async function timed(work: () => Promise<unknown>): Promise<number> {
   const start = performance.now();
   await work();
   return performance.now() - start;
-}
-
-function ready(child: ChildProcess): Promise<string> {
-  return new Promise((resolve, reject) => {
-    child.once('message', (message) => resolve((message as { url: string }).url));
-    child.once('exit', (code) => reject(new Error(`the service ended with ${code}`)));
-  });
 }

@@ -1,5 +1,5 @@
 // The service as it is in production: the built code, in a process of its own.
-import { createApp } from '../../dist/create-app.js';
+import { createApp } from '../dist/create-app.js';
 
 const { database } = JSON.parse(process.env.BENCH_INPUT);
 const app = await createApp(database, 'warn');
