@@ -100,6 +100,21 @@ describe('openapi.json', () => {
     expect(wrong).toEqual([]);
   });
 
+  it('shows for each quantity of a request one that the field takes', () => {
+    const wrong: string[] = [];
+    let seen = 0;
+    for (const [name, { properties }] of Object.entries(document.components.schemas)) {
+      for (const [field, { description, example }] of Object.entries(properties ?? {})) {
+        const units = / Units: ([^.]+)\.$/.exec(description ?? '')?.[1]?.split(', ');
+        if (units === undefined) continue;
+        seen++;
+        if (!units.includes((example as { unit: string } | undefined)?.unit ?? '')) wrong.push(`${name}.${field}: ${JSON.stringify(example)}`);
+      }
+    }
+    expect(seen).toBeGreaterThan(100);
+    expect(wrong).toEqual([]);
+  });
+
   function withContract(): Ajv2020 {
     const ajv = new Ajv2020({ strict: false });
     (addFormats as unknown as (ajv: Ajv2020) => void)(ajv);

@@ -21,10 +21,10 @@ export class DepthBody {
   @TextField({ description: 'Where in the pond, in words.', max: 200, example: '3 ft from the inlet, off the north bank' })
   place: string;
 
-  @QuantityField({ description: 'From the full-water line to the top of the sediment; left out when there was none.', kind: 'length', minSi: 0, maxSi: MAX_DEPTH_M, optional: true })
+  @QuantityField({ description: 'From the full-water line to the top of the sediment; left out when there was none.', kind: 'length', minSi: 0, maxSi: MAX_DEPTH_M, optional: true, example: { value: 18, unit: 'in' } })
   toSediment?: Quantity | null;
 
-  @QuantityField({ description: 'From the full-water line to the hard bottom; not less than to the sediment.', kind: 'length', minSi: 0, maxSi: MAX_DEPTH_M })
+  @QuantityField({ description: 'From the full-water line to the hard bottom; not less than to the sediment.', kind: 'length', minSi: 0, maxSi: MAX_DEPTH_M, example: { value: 27, unit: 'in' } })
   toBottom: Quantity;
 
   @NoteField()

@@ -24,10 +24,10 @@ export class LoadBody {
   @IntegerField({ description: 'How many loads, as a count; 1 unless told.', min: 1, max: 500, optional: true, default: 1, example: 2 })
   loads?: number | null;
 
-  @QuantityField({ description: 'The volume of all of them together, as heaped.', kind: 'volume', minSi: 0, maxSi: 100_000, optional: true })
+  @QuantityField({ description: 'The volume of all of them together, as heaped.', kind: 'volume', minSi: 0, maxSi: 100_000, optional: true, example: { value: 11, unit: 'yd3' } })
   volume?: Quantity | null;
 
-  @QuantityField({ description: 'The weight of all of them together, as on the ticket.', kind: 'mass', minSi: 0, maxSi: 1e8, optional: true })
+  @QuantityField({ description: 'The weight of all of them together, as on the ticket.', kind: 'mass', minSi: 0, maxSi: 1e8, optional: true, example: { value: 9.4, unit: 'ton' } })
   weight?: Quantity | null;
 
   @TextField({ description: 'Where it went.', max: 200, optional: true, example: 'Tallgrass Compost Yard' })

@@ -25,7 +25,7 @@ function check(value: unknown): string | null {
 /** A quantity by weight, by volume or by the piece. */
 function WeighedOrCountedField(description: string): PropertyDecorator {
   return applyDecorators(
-    ApiProperty({ type: QuantityBody, description: `${description} Units: ${UNITS.join(', ')}.` }),
+    ApiProperty({ type: QuantityBody, description: `${description} Units: ${UNITS.join(', ')}.`, example: { value: 2.5, unit: 'ton' } }),
     ValidateBy({ name: 'weighedOrCounted', validator: { validate: (value: unknown) => check(value) === null, defaultMessage: (args) => check(args?.value) ?? '' } }),
   );
 }

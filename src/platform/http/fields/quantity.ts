@@ -1,7 +1,7 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, ApiSchema } from '@nestjs/swagger';
 import { IsOptional, ValidateBy } from 'class-validator';
-import { fromSi, isUnit, kindOf, toSi, UNITS, type QuantityKind, type Unit, unitsOf } from '../../../domain/quantity/index.js';
+import { fromSi, isUnit, kindOf, type Quantity, toSi, UNITS, type QuantityKind, type Unit, unitsOf } from '../../../domain/quantity/index.js';
 import { type FieldOptions } from './field.js';
 
 /** A measured or computed quantity on the wire. */
@@ -14,7 +14,8 @@ export class QuantityBody {
   unit: string;
 }
 
-interface QuantityOptions extends FieldOptions {
+interface QuantityOptions extends Omit<FieldOptions, 'example'> {
+  readonly example?: Quantity;
   readonly kind: QuantityKind;
   /** Bounds in the SI unit of the kind (m, m2, m3, m3/s, kg, h, each). */
   readonly minSi: number;
@@ -41,6 +42,22 @@ function inWords(si: number, unit: Unit): number {
   return Number(fromSi(si, unit).toPrecision(6));
 }
 
+/** What the reference shows of a field without an example of its own, the first that the field takes: that of the type is a length, which other fields refuse. */
+const USUAL: Record<QuantityKind, readonly Quantity[]> = {
+  length: [{ value: 2, unit: 'ft' }, { value: 3, unit: 'in' }, { value: 0.1, unit: 'in' }],
+  area: [{ value: 300, unit: 'ft2' }],
+  volume: [{ value: 1000, unit: 'gal' }, { value: 0.1, unit: 'gal' }],
+  flow: [{ value: 40, unit: 'gpm' }],
+  mass: [{ value: 12, unit: 'lb' }, { value: 7, unit: 'ton' }],
+  time: [{ value: 2, unit: 'h' }],
+  count: [{ value: 2, unit: 'each' }],
+};
+
+function exampleOf({ example, kind, minSi, maxSi }: QuantityOptions): { readonly example?: Quantity } {
+  const shown = example ?? USUAL[kind].find((usual) => checkQuantity(usual, kind, minSi, maxSi) === null);
+  return shown === undefined ? {} : { example: shown };
+}
+
 export function QuantityField(options: QuantityOptions): PropertyDecorator {
   const run = (value: unknown): string | null => checkQuantity(value, options.kind, options.minSi, options.maxSi);
   return applyDecorators(
@@ -49,6 +66,7 @@ export function QuantityField(options: QuantityOptions): PropertyDecorator {
       description: `${options.description} Units: ${unitsOf(options.kind).join(', ')}.`,
       required: options.optional !== true,
       ...(options.optional === true ? { nullable: true } : {}),
+      ...exampleOf(options),
     }),
     ValidateBy({ name: 'quantity', validator: { validate: (value: unknown) => run(value) === null, defaultMessage: (args) => run(args?.value) ?? '' } }),
     ...(options.optional === true ? [IsOptional()] : []),
