@@ -150,7 +150,7 @@ describe('push', () => {
     const { body } = await company.crew.post('/v1/sync/push', { clientId: phone.clientId, sentAt, mutations: [mutation] }).expect(200);
     expect(body.items[0].outcome).toBe('applied');
     expect(Math.abs(body.clockSkewSeconds - 93_600)).toBeLessThanOrEqual(30);
-    expect(body.warnings).toEqual([expect.stringContaining('ahead')]);
+    expect(body.warnings).toEqual([expect.stringContaining('26 hours ahead')]);
     const right = await company.crew.post('/v1/sync/push', { clientId: phone.clientId, sentAt: new Date().toISOString(), mutations: [mutation] }).expect(200);
     expect(right.body.warnings).toEqual([]);
   });

@@ -1,5 +1,5 @@
 import { isShortRest, SHORTEST_UNPAID_REST_MINUTES } from '../../domain/worktime/index.js';
-import { MOST_CLOCK_SKEW_SECONDS } from '../../platform/clock/device-time.js';
+import { MOST_CLOCK_SKEW_SECONDS, skewInWords } from '../../platform/clock/device-time.js';
 import type { HeldReason } from './held/held-because.js';
 import type { TimeEntryEntity } from './time-entry.entity.js';
 import { toBreaks } from './worked-time.js';
@@ -27,7 +27,7 @@ function heldWarning({ held, heldBecause }: Judged): string[] {
 function clockWarning({ clockSkewSeconds }: Judged): string[] {
   if (clockSkewSeconds === null || clockSkewSeconds.abs().lte(MOST_CLOCK_SKEW_SECONDS)) return [];
   const way = clockSkewSeconds.gt(0) ? 'fast' : 'slow';
-  return [`The clock of the device was ${clockSkewSeconds.abs().round().toFixed()} s ${way}. Check the start and the end, and set the clock.`];
+  return [`The clock of the device was ${skewInWords(clockSkewSeconds.toNumber())} ${way}. Check the start and the end, and set the clock.`];
 }
 
 /** @see 29 CFR 785.18: rests of 5 to about 20 minutes are hours worked. */

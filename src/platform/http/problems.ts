@@ -1,13 +1,17 @@
 import { DomainError } from '../../domain/errors.js';
 import { Problem, type Violation } from './problem.js';
 
+function one(what: string): string {
+  return `${/^[aeiou]/i.test(what) ? 'an' : 'a'} ${what}`;
+}
+
 /** A row of another company and no row at all answer alike, so that ids can't be probed. */
 export function notFound(what: string): Problem {
   return new Problem('not-found', `There is no ${what} with this id. Check the id, or list what is there.`);
 }
 
 export function idTaken(what: string, id: string): Problem {
-  return new Problem('id-taken', `The id ${id} was used before for a ${what} with another body. Send the first body again, or take a new id.`, [
+  return new Problem('id-taken', `The id ${id} was used before for ${one(what)} with another body. Send the first body again, or take a new id.`, [
     { pointer: '/id', detail: 'was used before with another body; take a new id' },
   ]);
 }
@@ -18,7 +22,7 @@ export function staleVersion(what: string, current: number): Problem {
 
 /** A body that is well formed but names a row that this company does not have. */
 export function noSuchReference(pointer: string, what: string): Problem {
-  return new Problem('no-such-reference', `The request names a ${what} that is not there.`, [{ pointer, detail: `there is no ${what} with this id; check the id, or list what is there` }]);
+  return new Problem('no-such-reference', `The request names ${one(what)} that is not there.`, [{ pointer, detail: `there is no ${what} with this id; check the id, or list what is there` }]);
 }
 
 export function stateConflict(detail: string, errors: readonly Violation[] = []): Problem {

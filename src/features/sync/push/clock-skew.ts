@@ -1,4 +1,4 @@
-import { clockSkewSeconds, MOST_CLOCK_SKEW_SECONDS } from '../../../platform/clock/device-time.js';
+import { clockSkewSeconds, MOST_CLOCK_SKEW_SECONDS, skewInWords } from '../../../platform/clock/device-time.js';
 
 /** What an integer column holds; a clock that is 68 years off is as wrong as one that is 100 years off. */
 const MOST_SECONDS = 2_147_483_647;
@@ -11,5 +11,5 @@ export function wholeSkewSeconds(sentAt: string | null | undefined, receivedAt: 
 
 export function skewWarning(skew: number | null): string[] {
   if (skew === null || Math.abs(skew) <= MOST_CLOCK_SKEW_SECONDS) return [];
-  return [`The phone's clock is ${Math.abs(skew)} seconds ${skew > 0 ? 'ahead' : 'behind'}. Times taken down with it may be wrong by that; set the clock, and check the hours.`];
+  return [`The phone's clock is ${skewInWords(skew)} ${skew > 0 ? 'ahead' : 'behind'}. Times taken down with it may be wrong by that; set the clock, and check the hours.`];
 }
