@@ -95,6 +95,21 @@ describe('the calendar feed', () => {
     expect(await seen()).toEqual([[id, 4, '13:00', 'CANCELLED']]);
   });
 
+  it('tells somebody who was taken off a visit nothing more of it', async () => {
+    const id = await plan({ note: 'The dog is at home', bring: ['Rake'] });
+    const { path } = await subscribe(company.crew);
+    const customer = (await company.owner.post('/v1/customers', { name: 'Marta Ellingsworth' })).body.id;
+    const siteId = (await company.owner.post('/v1/sites', { customerId: customer, address: '4 Osier Court', accessNotes: 'Gate code 1111' })).body.id as string;
+    await test.sql('UPDATE job SET site_id = $2 WHERE id = $1', [jobId, siteId]);
+    expect((await test.request('get', path)).text).toContain('Gate code 1111');
+    await company.owner.patch(`/v1/visits/${id}`, { personIds: [company.crewLead.personId] });
+    await company.owner.patch(`/v1/sites/${siteId}`, { accessNotes: 'Gate code 2222' });
+    const [event] = await read(path);
+    expect([event?.uid, event?.location, event?.description]).toEqual([id, null, expect.stringMatching(/^Starts \S+ by the clocks of the site \(\S+\)\.$/)]);
+    await company.owner.patch(`/v1/visits/${id}`, { personIds: [company.crew.personId] });
+    expect((await test.request('get', path)).text).toContain('Gate code 2222');
+  });
+
   it('is the same bytes while nothing changed, and answers 304', async () => {
     const id = await plan();
     const { path } = await subscribe(company.crew);
