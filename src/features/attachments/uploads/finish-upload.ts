@@ -5,7 +5,7 @@ import { TenantDatabase } from '../../../platform/database/tenant-database.js';
 import { FileStore } from '../../../platform/files/file-store.js';
 import { Problem } from '../../../platform/http/problem.js';
 import { noSuchReference, stateConflict } from '../../../platform/http/problems.js';
-import { Turns } from '../../../platform/turns/turns.js';
+import { FairTurns } from '../../../platform/turns/fair-turns.js';
 import { CompaniesService } from '../../companies/index.js';
 import { processImage, type ProcessedImage } from '../images/process-image.js';
 import { sniffed } from '../images/sniff.js';
@@ -24,9 +24,10 @@ interface Worked {
 
 /**
  * One file after the other: one of the largest takes up to half a gigabyte while it is worked on, and photos are sent
- * more slowly than that.
+ * more slowly than that. Some files take minutes, so people take turns: else a hundred of those from one person would
+ * keep the photos of every other company for hours.
  */
-const turns = new Turns(1);
+const turns = new FairTurns(1);
 
 /** Looks at a file that is there whole, and stores it under the SHA-256 of what it keeps of it. */
 @Injectable()
@@ -48,7 +49,7 @@ export class FinishUpload {
   async execute(actor: Actor, id: string): Promise<FinishedUpload> {
     const there = await this.uploads.find(actor, id);
     if (there !== null && isFinished(there)) return there;
-    return turns.take(async () => {
+    return turns.take(`${actor.companyId} ${actor.personId}`, async () => {
       const upload = await this.uploads.find(actor, id);
       if (upload === null || isFinished(upload) || (await this.uploads.received(actor, upload)) < upload.size) return this.finished(actor, id);
       const bytes = await this.uploads.bytesOf(actor, upload);
