@@ -79,6 +79,11 @@ describe('openapi.json', () => {
     expect(poor.map(({ name }) => name)).toEqual([]);
   });
 
+  it('names the header of every answer that says that nothing changed', () => {
+    const silent = operations.filter(({ operation }) => '304' in operation.responses && !operation.parameters?.some(({ name }) => name === 'If-None-Match'));
+    expect(silent.map(({ name }) => name)).toEqual([]);
+  });
+
   it('names the units of api.md in every quantity', () => {
     const unit = document.components.schemas['Quantity']?.properties?.['unit'] as { enum?: string[] } | undefined;
     expect(unit?.enum).toEqual(expect.arrayContaining(['in', 'ft', 'yd', 'mm', 'cm', 'm', 'ft2', 'yd2', 'm2', 'ft3', 'yd3', 'm3', 'gal', 'L', 'gpm', 'gph', 'L/min', 'm3/h', 'lb', 'ton', 'kg', 't', 'h', 'each']));

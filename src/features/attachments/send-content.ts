@@ -2,7 +2,7 @@ import { Readable } from 'node:stream';
 import { applyDecorators, Get } from '@nestjs/common';
 import { ApiHeader, ApiParam, ApiResponse } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { common, type RouteOptions } from '../../platform/http/api.js';
+import { common, Revalidated, type RouteOptions } from '../../platform/http/api.js';
 import { byteRange } from '../../platform/http/byte-range.js';
 import { hasTag } from '../../platform/http/reply.js';
 import type { OpenFile } from './attachments.service.js';
@@ -21,7 +21,7 @@ export function ContentRoute(options: RouteOptions & { readonly path: string; re
     ApiHeader({ name: 'If-Range', required: false, description: 'The ETag of what the client has the beginning of; if it is another one, all bytes are sent.', schema: { type: 'string' } }),
     ApiResponse({ status: 200, description: 'The bytes.', content, headers: TAG }),
     ApiResponse({ status: 206, description: 'The part of the bytes.', content, headers: { ...TAG, 'Content-Range': range } }),
-    ApiResponse({ status: 304, description: 'The client has these bytes.' }),
+    Revalidated(),
   );
 }
 

@@ -1,7 +1,7 @@
 import { Controller, Get, Header, Param } from '@nestjs/common';
 import { ApiOperation, ApiParam, ApiResponse } from '@nestjs/swagger';
 import { Open } from '../../platform/auth/allow.js';
-import { ApiProblems } from '../../platform/http/api.js';
+import { ApiProblems, Revalidated } from '../../platform/http/api.js';
 import { Problem } from '../../platform/http/problem.js';
 import { type Reply, taggedByContent } from '../../platform/http/reply.js';
 import { ReadCalendar } from './read-calendar.js';
@@ -15,7 +15,7 @@ export class CalendarController {
   @ApiOperation({ summary: 'A person\'s visits as a calendar', description: 'iCalendar (RFC 5545), for programs that subscribe. The address is the key: `POST /v1/calendar-feeds` gives it. A change of a visit is a change of the same event; one that is off, or that the person was taken off, is shown as cancelled. Without prices. Visits of the last 60 days and all that come.' })
   @ApiParam({ name: 'file', description: 'The feed\'s token and .ics.', schema: { type: 'string' } })
   @ApiResponse({ status: 200, description: 'The calendar.', content: { 'text/calendar': { schema: { type: 'string' } } }, headers: { ETag: { description: 'The version of the calendar.', schema: { type: 'string' } } } })
-  @ApiResponse({ status: 304, description: 'Unchanged since the version in If-None-Match.' })
+  @Revalidated()
   @ApiProblems(['malformed-request', 'not-found', 'unexpected', 'unavailable'])
   @Header('content-type', 'text/calendar; charset=utf-8')
   @Header('cache-control', 'private, no-cache')

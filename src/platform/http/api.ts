@@ -39,6 +39,14 @@ export function common(options: RouteOptions, codes: readonly ProblemCode[]): Me
   );
 }
 
+/** What a read has that is asked for again with the ETag of the answer before: a client made from the contract must be able to send it. */
+export function Revalidated(): MethodDecorator {
+  return applyDecorators(
+    ApiHeader({ name: 'If-None-Match', required: false, description: 'An ETag that you have: while it still stands, the answer is 304 without a body.', schema: { type: 'string' } }),
+    ApiResponse({ status: 304, description: 'Unchanged since the version in If-None-Match.' }),
+  );
+}
+
 const ETAG_HEADER = { ETag: { description: 'The version of the resource; send it in If-Match to change it.', schema: { type: 'string' as const } } };
 
 /** `POST /things`, or `POST /things/{id}/parts`: makes one, once. */
@@ -85,7 +93,7 @@ export function ReadRoute(view: Type, options: RouteOptions & { readonly path?: 
     common(options, path.includes(':') ? ['not-found', 'invalid-input'] : []),
     IdParams(path),
     ApiResponse({ status: 200, description: 'As it stands.', type: view, headers: ETAG_HEADER }),
-    ApiResponse({ status: 304, description: 'Unchanged since the version in If-None-Match.' }),
+    Revalidated(),
   );
 }
 
@@ -140,7 +148,7 @@ export function DocumentRoute(options: RouteOptions & { readonly path: string })
     common(options, ['not-found', 'state-conflict', 'invalid-input']),
     IdParams(options.path),
     ApiResponse({ status: 200, description: 'The document.', content: { 'application/pdf': { schema: { type: 'string', format: 'binary' } } } }),
-    ApiResponse({ status: 304, description: 'Unchanged since the version in If-None-Match.' }),
+    Revalidated(),
   );
 }
 
