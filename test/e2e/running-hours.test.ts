@@ -74,11 +74,13 @@ describe('running hours, breaks and travel', () => {
     expect((await company.crew.post(path, { endedAt: overlapping })).status).toBe(200);
   });
 
-  it('refuse a stop within which other hours of the person lie', async () => {
+  it('refuse a stop within which other hours of the person lie, and name them', async () => {
     const running = await company.crew.post('/v1/time-entries', start(company.crew));
-    await company.crew.post('/v1/time-entries', start(company.crew, { startedAt: at('13:00'), endedAt: at('14:00') }));
+    const within = await company.crew.post('/v1/time-entries', start(company.crew, { startedAt: at('13:00'), endedAt: at('14:00') }));
     const path = `/v1/time-entries/${running.body.id}/stop`;
-    expect(problem(await company.crew.post(path, { endedAt: at('13:01') }))).toEqual([409, 'time-overlap', '/startedAt']);
+    const refused = await company.crew.post(path, { endedAt: at('13:01') });
+    expect(problem(refused)).toEqual([409, 'time-overlap', '/endedAt']);
+    expect(refused.body.errors[0].detail).toContain(`${within.body.id}, from ${at('13:00')} to ${at('14:00')}`);
     expect((await company.crew.post(path, { endedAt: at('13:00') })).status).toBe(200);
   });
 

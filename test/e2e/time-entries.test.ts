@@ -176,14 +176,16 @@ describe('time entries', () => {
 
   it('corrects an entry at the version that was read, under the same rules as a new one', async () => {
     const { body } = await company.crew.post('/v1/time-entries', hours(company.crew));
-    await company.crew.post('/v1/time-entries', hours(company.crew, { startedAt: at('17:00'), endedAt: at('18:00') }));
+    const later = await company.crew.post('/v1/time-entries', hours(company.crew, { startedAt: at('17:00'), endedAt: at('18:00') }));
     const path = `/v1/time-entries/${body.id}`;
     const changed = await company.crew.patch(path, { endedAt: at('16:30'), unpaidBreakMinutes: null, costCode: 'edge' }, '"1"');
     expect([changed.status, changed.headers['etag']]).toEqual([200, '"2"']);
     expect(changed.body).toMatchObject({ costCode: 'edge', unpaidBreakMinutes: 0, paidMinutes: '540' });
     const stale = await company.crew.patch(path, { note: 'x' }, '"1"');
     expect([stale.status, stale.headers['etag']]).toEqual([412, '"2"']);
-    expect(problem(await company.crew.patch(path, { endedAt: at('17:01') }, '"2"'))).toEqual([409, 'time-overlap', '/startedAt']);
+    const over = await company.crew.patch(path, { endedAt: at('17:01') }, '"2"');
+    expect(problem(over)).toEqual([409, 'time-overlap', '/startedAt']);
+    expect(over.body.errors[0].detail).toContain(later.body.id);
     expect(problem(await company.crew.patch(path, { endedAt: at('07:00') }, '"2"'))).toEqual([400, 'invalid-input', '/endedAt']);
     expect(problem(await company.crew.patch(path, { costCode: 'planting' }, '"2"'))).toEqual([422, 'not-possible', '/costCode']);
     expect(problem(await company.crew.patch(path, { jobId: uuidv7() }, '"2"'))).toEqual([422, 'no-such-reference', '/jobId']);

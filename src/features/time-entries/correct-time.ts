@@ -8,7 +8,7 @@ import { ChargeHours, type JobEntity } from '../jobs/index.js';
 import { heldAfterCorrection, isClosed } from './held/held-because.js';
 import { LockedPeriod } from './lock/locked-period.js';
 import { PaidPeople } from './paid-people.js';
-import { refusingSecondRun } from './overlap-problems.js';
+import { overlapping, refusingSecondRun } from './overlap-problems.js';
 import { TimeEntryCorrectionBody } from './time-entries.dto.js';
 import { requireMayLogFor, requireMaySee } from './time-entries.policy.js';
 import { TimeEntriesRepository } from './time-entries.repository.js';
@@ -53,6 +53,8 @@ export class CorrectTime {
       const [from, to] = [jobs.require(row.jobId), jobs.requireTakes(body)];
       const counted = row.endedAt !== null && !row.held;
       if (!body.reason) refuseWithoutReason(row, counted ? [from, to] : []);
+      const [there] = time.endedAt === null ? [] : await this.entries.inTheWay(actor, [{ id: row.id, personId: person.pay.personId, ...time }]);
+      if (there) throw overlapping(time, there);
       const heldBecause = heldAfterCorrection({ onJob: counted && from.id === to.id, forPerson: counted && !moved }, locked, time, to, person);
       if (heldBecause.length === 0) await this.charge.begin(actor, jobs, [{ jobId: to.id, ...time }]);
       const { costCode, kind, note } = body;

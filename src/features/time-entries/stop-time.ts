@@ -7,6 +7,7 @@ import { stateConflict } from '../../platform/http/problems.js';
 import { ChargeHours } from '../jobs/index.js';
 import { heldBecause } from './held/held-because.js';
 import { LockedPeriod } from './lock/locked-period.js';
+import { overlapping } from './overlap-problems.js';
 import { PaidPeople } from './paid-people.js';
 import type { StopTimeBody } from './time-entries.dto.js';
 import { requireMaySee } from './time-entries.policy.js';
@@ -46,6 +47,8 @@ export class StopTime {
         unpaidBreakMinutes: body.unpaidBreakMinutes ?? row.unpaidBreakMinutes,
         breaks: body.breaks ?? [...row.breaks],
       });
+      const [there] = await this.entries.inTheWay(actor, [{ ...row, ...time }]);
+      if (there) throw overlapping(time, there, '/endedAt');
       const jobs = await this.charge.hold(actor, [row.jobId]);
       const held = heldBecause(locked, time, jobs.require(row.jobId), await this.people.find(actor, row.personId));
       if (held.length === 0) await this.charge.begin(actor, jobs, [row]);

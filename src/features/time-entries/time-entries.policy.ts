@@ -12,7 +12,7 @@ export function onlyPerson(actor: Actor): string | null {
 export function requireMayLogFor(actor: Actor, personId: string): void {
   const only = onlyPerson(actor);
   if (only === null || only === personId.toLowerCase()) return;
-  throw new Problem('not-allowed', 'Crew log and see their own hours. A crew lead may do it for others.', [{ pointer: '/personId', detail: 'must be your own id' }]);
+  throw new Problem('not-allowed', 'Crew log and see their own hours. Those of others are logged by a crew lead or the office: give them these hours, which are kept nowhere yet.', [{ pointer: '/personId', detail: 'must be your own id' }]);
 }
 
 /** An entry that the actor may not see answers as one that is not there. @throws Problem 404 */

@@ -11,7 +11,7 @@ export type NewTimeEntry = Pick<
   | 'hourlyWage' | 'burdenPercent' | 'heldBecause' | 'recordedAt' | 'receivedAt' | 'clockSkewSeconds'
 > & { readonly createDigest: Buffer };
 
-export type TimeOfPerson = Pick<TimeEntryEntity, 'personId' | 'startedAt' | 'endedAt'>;
+export type TimeOfPerson = Pick<TimeEntryEntity, 'id' | 'personId' | 'startedAt' | 'endedAt'>;
 export type TimeInTheWay = Pick<TimeEntryEntity, 'id' | 'startedAt' | 'endedAt'>;
 
 /** All SQL of time entries. */
@@ -55,7 +55,7 @@ export class TimeEntriesRepository {
   }
 
   /**
-   * For each of the times, an entry of the person because of which it was not inserted; null where there is none. By the
+   * For each of the times, another entry of the person because of which it is not taken; null where there is none. By the
    * index of starts, no entry being longer than a day: under row-level security that of ranges can't be used.
    */
   async inTheWay(actor: Actor, times: readonly TimeOfPerson[]): Promise<(TimeInTheWay | null)[]> {
@@ -63,16 +63,16 @@ export class TimeEntriesRepository {
     const rows = await this.db.read(actor, (manager) =>
       manager.query<(TimeInTheWay & { position: number })[]>(
         `SELECT position, there.id, there.started_at AS "startedAt", there.ended_at AS "endedAt"
-         FROM jsonb_to_recordset($2::jsonb) AS new (position integer, "personId" uuid, "startedAt" timestamptz, "endedAt" timestamptz)
+         FROM jsonb_to_recordset($2::jsonb) AS new (position integer, id uuid, "personId" uuid, "startedAt" timestamptz, "endedAt" timestamptz)
          CROSS JOIN LATERAL (
-           (SELECT id, started_at, ended_at FROM time_entry
-            WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL
+           (SELECT id, started_at, ended_at FROM time_entry AS other
+            WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL AND other.id <> new.id
               AND started_at BETWEEN "startedAt" - interval '24 hours' AND coalesce("endedAt", "startedAt")
               AND ended_at > "startedAt" AND (started_at < "endedAt" OR "endedAt" IS NULL)
             ORDER BY started_at LIMIT 1)
            UNION ALL
-           SELECT id, started_at, ended_at FROM time_entry
-           WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL AND ended_at IS NULL AND "endedAt" IS NULL
+           SELECT id, started_at, ended_at FROM time_entry AS other
+           WHERE company_id = $1 AND person_id = "personId" AND voided_at IS NULL AND other.id <> new.id AND ended_at IS NULL AND "endedAt" IS NULL
            LIMIT 1) AS there`,
         [actor.companyId, JSON.stringify(times.map((time, position) => ({ ...time, position })))],
       ),

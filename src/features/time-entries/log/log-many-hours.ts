@@ -78,7 +78,7 @@ export class LogManyHours {
   /** Only the constraints on a person's time are left to refuse what is pending yet. */
   private async refusing(actor: Actor, outcomes: readonly (Logged | Pending)[]): Promise<Logged[]> {
     const left = outcomes.filter(isPending);
-    const inTheWay = await this.entries.inTheWay(actor, left.map(({ body, time }) => ({ personId: body.personId, startedAt: time.startedAt, endedAt: time.endedAt })));
+    const inTheWay = await this.entries.inTheWay(actor, left.map(({ id, body, time }) => ({ id, personId: body.personId, startedAt: time.startedAt, endedAt: time.endedAt })));
     return outcomes.map((outcome) => (isPending(outcome) ? overlapping(outcome.time, inTheWay[left.indexOf(outcome)] ?? null) : outcome));
   }
 
