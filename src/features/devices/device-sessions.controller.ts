@@ -12,7 +12,7 @@ export class DeviceSessionsController {
 
   @Post()
   @Open()
-  @ApiOperation({ summary: 'Sign in as an enrolled device', description: 'A device has one session: the one before ends. For a phone whose refresh token expired or was lost.' })
+  @ApiOperation({ summary: 'Sign in as an enrolled device', description: 'The first session of an enrolled phone, and a new one whenever its refresh token has expired or was lost. A device has one session: the one before ends. Takes no token: the credential is the permission.' })
   @ApiResponse({ status: 201, description: 'Signed in.', type: SessionView })
   @ApiProblems(['invalid-input', 'malformed-request', 'device-unknown', 'device-revoked', 'body-too-large', 'wrong-media-type', 'unexpected', 'unavailable'])
   create(@Body() body: DeviceSignInBody): Promise<SessionView> {

@@ -19,7 +19,7 @@ export class DeviceBody {
   @OwnIdField()
   id?: string | null;
 
-  @TextField({ description: 'The code, scanned or typed: in any case, with or without hyphens, O for 0 and I or L for 1.', max: 40, example: 'K7QF-2M9D-X4TW-0HBR' })
+  @TextField({ description: 'The code as it was typed, in any case, with or without hyphens, O for 0 and I or L for 1; or what the camera read, `RILLBOOK:DEVICE/` and the code.', max: 60, example: 'K7QF-2M9D-X4TW-0HBR' })
   code: string;
 
   @DeviceNameField()

@@ -26,9 +26,11 @@ export async function enrolmentPicture(payload: string): Promise<string> {
   return picture.toString(payload, { type: 'svg', errorCorrectionLevel: 'M' });
 }
 
-/** SHA-256 of a code as it was typed or scanned, or null for what can be none. */
+/** SHA-256 of a code as it was typed, or of all that a camera read from the picture; null for what can be none. */
 export function hashEnrolmentCode(typed: string): Buffer | null {
-  const plain = typed.toUpperCase().replace(/[\s-]/g, '').replaceAll('O', '0').replace(/[IL]/g, '1');
+  const upper = typed.trim().toUpperCase();
+  const code = upper.startsWith(SCHEME) ? upper.slice(SCHEME.length) : upper;
+  const plain = code.replace(/[\s-]/g, '').replaceAll('O', '0').replace(/[IL]/g, '1');
   if (plain.length !== CHARACTERS || [...plain].some((character) => !ALPHABET.includes(character))) return null;
   return createHash('sha256').update(plain).digest();
 }

@@ -31,7 +31,7 @@ export function BeginRoute(options: RouteOptions): MethodDecorator {
     ApiHeader({ name: 'Upload-Length', required: true, description: 'The number of bytes of the whole file.', schema: { type: 'integer' } }),
     ApiHeader({ name: 'Upload-Metadata', required: true, description: '`sha256` and the SHA-256 of the whole file in hexadecimal digits; beside it what the client likes, such as `filename`. Names as they are, values in Base64, separated by commas.', schema: { type: 'string' } }),
     body(false),
-    ApiResponse({ status: 201, description: 'Begun, or begun before by the same person with the same bytes: ask with HEAD where it stands.', headers: { ...OFFSET, Location: header('The address of the upload.'), 'Upload-Expires': header('When it is taken away if it is not finished.') } }),
+    ApiResponse({ status: 201, description: 'Begun, or begun before by the same person with the same bytes: ask with HEAD where it stands.', headers: { 'Upload-Offset': header('The number of bytes that are here; only when bytes came with the request.', 'integer'), Location: header('The address of the upload: a path of this service, whose last part is the `uploadId` of an attachment.'), 'Upload-Expires': header('When it is taken away if it is not finished.') } }),
   );
 }
 
