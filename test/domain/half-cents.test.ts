@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { decimal } from '../../src/domain/decimal.js';
+import { laborCost } from '../../src/domain/worktime/index.js';
 import { weekLabor } from '../../src/domain/worktime/week/index.js';
 
 const MINUTE = 60_000;
@@ -44,6 +45,11 @@ const anyWork = fc.record({
 test.each([[1_815, 20, '3.03'], [732, 25, '1.53'], [900, 11, '0.83']])('pays the half cent of a premium at %i cents an hour on %i minutes of overtime', (cents, minutes, premium) => {
   const days = [1, 2, 3, 4, 5].map((day) => ({ day, minutes: 480 + (day === 5 ? minutes : 0), cents, percent: 0 }));
   expect([week(days).premium.toFixed(2), week(days, 8).premium.toFixed(2)]).toEqual([premium, premium]);
+});
+
+// 20 s at 0.90 an hour.
+test('keeps the half cent of a single entry whose seconds are a third of a minute', () => {
+  expect(laborCost(decimal(20).div(60), decimal('0.90'), decimal(0)).toFixed()).toBe('0.005');
 });
 
 test('rounds premium and burden as whole numbers do, however the hours divide', () => {

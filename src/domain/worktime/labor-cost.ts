@@ -1,6 +1,8 @@
 import { Decimal } from '../decimal.js';
 import { DomainError } from '../errors.js';
 
+const MS_PER_MINUTE = 60_000;
+
 /**
  * What paid minutes cost the company: wage and burden (employer taxes, insurance) on it, in the wage's currency and
  * unrounded, so that many short entries do not add up a cent each; round the sum.
@@ -14,6 +16,8 @@ export function laborCost(minutes: Decimal, hourlyWage: Decimal, burdenPercent: 
     if (!value.gte(0)) throw DomainError.at(`/${name}`, 'This must be 0 or more.');
   }
   const percent = new Decimal(burdenPercent).plus(100);
-  // Divided last, once: minutes / 60 has no finite decimal, and the whole product usually has.
-  return new Decimal(minutes).times(hourlyWage).times(percent).div(6_000);
+  // Seconds are no finite decimal of a minute, but whole milliseconds: taken back to them, and divided last, once, a half
+  // cent stays one.
+  const milliseconds = new Decimal(minutes).times(MS_PER_MINUTE).toDecimalPlaces(6);
+  return milliseconds.times(hourlyWage).times(percent).div(100 * 60 * MS_PER_MINUTE);
 }
