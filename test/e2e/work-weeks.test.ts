@@ -188,6 +188,25 @@ describe('work weeks', () => {
     expect((await company.estimator.post('/v1/burden-rates', { ...body, id: uuidv7(), percent: '-1' })).status).toBe(400);
   });
 
+  it('warns of hours of the week that count for nothing as yet', async () => {
+    const [jobId, over] = [await makeTestJob(test, company), await makeTestJob(test, company)];
+    await tens(company.crew, jobId);
+    await tens(company.crewLead, jobId);
+    expect((await weeks()).map((week: { warnings: string[] }) => week.warnings)).toEqual([[], []]);
+    await company.owner.post(`/v1/jobs/${over}/start`).expect(200);
+    await company.owner.post(`/v1/jobs/${over}/finish`).expect(200);
+    for (const day of ['2027-05-05', '2027-05-09']) await log(over, company.crew, `${day}T22:00:00-04:00`, `${day === '2027-05-05' ? '2027-05-06' : '2027-05-10'}T02:00:00-04:00`);
+    await company.owner.post('/v1/time-entries', { jobId, personId: company.crew.personId, costCode: 'cleanout', startedAt: '2027-05-08T07:00:00-04:00' }).expect(201);
+    const ofCrew = (of: string) => weeks(`of=${of}&personId=${company.crew.personId}`);
+    expect((await ofCrew('2027-05-05'))[0]).toMatchObject({
+      worked: { hours: '10' },
+      warnings: ['2 entries of this week are held and count for nothing until the office releases them.', 'Hours that began this week run still and count for nothing until they are stopped.'],
+    });
+    await log(jobId, company.crew, '2027-05-12T08:00:00-04:00', '2027-05-12T09:00:00-04:00');
+    expect((await ofCrew('2027-05-12'))[0]).toMatchObject({ worked: { hours: '1' }, warnings: ['An entry of this week is held and counts for nothing until the office releases it.'] });
+    expect((await weeks(`of=2027-05-05&personId=${company.crewLead.personId}`))[0].warnings).toEqual([]);
+  });
+
   it('gives a page of people at a time, with as many statements for many as for one', async () => {
     const jobId = await makeTestJob(test, company);
     await tens(company.crew, jobId);

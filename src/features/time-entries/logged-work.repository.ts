@@ -23,6 +23,12 @@ export interface LoggedWork {
 
 type Row = Omit<LoggedWork, 'pauses' | 'hourlyWage' | 'burdenPercent'> & { readonly breaks: StoredBreak[]; readonly hourlyWage: string; readonly burdenPercent: string };
 
+/** How many entries of somebody count for nothing as yet. */
+export interface WaitingWork {
+  readonly held: number;
+  readonly running: number;
+}
+
 /** Work entry by entry, by whole weeks of people: overtime depends on all that somebody did in the week. */
 @Injectable()
 export class LoggedWorkRepository {
@@ -49,5 +55,20 @@ export class LoggedWorkRepository {
       ),
     );
     return rows.map(({ breaks, hourlyWage, burdenPercent, ...row }) => ({ ...row, pauses: unpaidPauses(breaks), hourlyWage: new Decimal(hourlyWage), burdenPercent: new Decimal(burdenPercent) }));
+  }
+
+  /** What people have between two instants that is held or runs still, by person; nobody without it; one statement. */
+  async waiting(actor: Actor, from: Date, until: Date, personIds: readonly string[]): Promise<Map<string, WaitingWork>> {
+    const rows = await this.db.read(actor, (manager) =>
+      manager.query<(WaitingWork & { readonly personId: string })[]>(
+        `SELECT person_id AS "personId", count(*) FILTER (WHERE held AND ended_at IS NOT NULL)::int AS held, count(*) FILTER (WHERE ended_at IS NULL)::int AS running
+         FROM time_entry
+         WHERE company_id = $1 AND person_id = ANY ($4) AND started_at > $2::timestamptz - interval '24 hours' AND started_at < $3
+           AND voided_at IS NULL AND (ended_at IS NULL AND started_at >= $2 OR held AND ended_at > $2)
+         GROUP BY person_id`,
+        [actor.companyId, from, until, personIds],
+      ),
+    );
+    return new Map(rows.map(({ personId, held, running }) => [personId, { held, running }]));
   }
 }

@@ -1,12 +1,13 @@
 import { Decimal } from '../../domain/decimal.js';
 import { type MoneyBody, toMoneyBody } from '../../platform/http/fields/index.js';
 import { inMinutes } from '../../domain/worktime/week/index.js';
+import type { WaitingWork } from '../time-entries/index.js';
 import type { EntryPiece } from './entry-pieces.js';
 import type { PersonWeek } from './person-weeks.js';
 import { burdenWorking, overtimeWorking, premiumWorking, straightWorking, workedWorking } from './work-week.working.js';
 import type { WorkWeekView } from './work-weeks.dto.js';
 
-export function toWorkWeekView(of: PersonWeek<EntryPiece>, currency: string): WorkWeekView {
+export function toWorkWeekView(of: PersonWeek<EntryPiece>, currency: string, waiting?: WaitingWork): WorkWeekView {
   const money = (amount: Decimal): MoneyBody => toMoneyBody(amount, currency);
   const { week, labor } = of;
   const shown = ({ entryId, jobId, costCode, milliseconds, cost }: Share) => ({ entryId, jobId, costCode, hours: inHours(inMinutes(milliseconds)), cost: money(cost) });
@@ -25,7 +26,16 @@ export function toWorkWeekView(of: PersonWeek<EntryPiece>, currency: string): Wo
     total: money(labor.total),
     byCostCode: summed(of, (share) => `${share.jobId} ${share.costCode}`).map(shown).map(({ entryId: _, ...share }) => share),
     byEntry: summed(of, (share) => share.entryId).map(shown),
+    warnings: waiting === undefined ? [] : waitingWarnings(waiting),
   };
+}
+
+/** Whoever pays by the week must see that it is not all there yet. */
+function waitingWarnings({ held, running }: WaitingWork): string[] {
+  return [
+    ...(held > 0 ? [`${held === 1 ? 'An entry of this week is held and counts' : `${held} entries of this week are held and count`} for nothing until the office releases ${held === 1 ? 'it' : 'them'}.`] : []),
+    ...(running > 0 ? ['Hours that began this week run still and count for nothing until they are stopped.'] : []),
+  ];
 }
 
 interface Share {

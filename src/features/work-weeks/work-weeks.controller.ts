@@ -13,7 +13,7 @@ export class WorkWeeksController {
 
   @ListRoute(WorkWeekView, { roles: OFFICE, summary: 'What people\'s hours of a week come to', description: 'Hours, overtime, pay and burden of each person who worked in the week, each with its working, and by job and cost code. It supports payroll and replaces no advice.' })
   async list(@CurrentActor() actor: Actor, @Query() query: WorkWeeksQuery): Promise<Page<WorkWeekView>> {
-    const { page, currency } = await this.weeks.list(actor, query);
-    return mapPage(page, (week) => toWorkWeekView(week, currency));
+    const { page, currency, waiting } = await this.weeks.list(actor, query);
+    return mapPage(page, (week) => toWorkWeekView(week, currency, waiting.get(week.personId)));
   }
 }

@@ -99,4 +99,7 @@ export class WorkWeekView {
 
   @ApiProperty({ type: () => [EntryShareView], description: 'The total by time entry.' })
   byEntry: EntryShareView[];
+
+  @ApiProperty({ type: [String], description: 'What is not in these figures as yet: hours of the week that are held, or run still.' })
+  warnings: string[];
 }

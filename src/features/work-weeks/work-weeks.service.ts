@@ -4,7 +4,7 @@ import type { Actor } from '../../platform/auth/actor.js';
 import { Clock } from '../../platform/clock/clock.js';
 import type { Page } from '../../platform/http/lists.js';
 import { CompaniesService } from '../companies/index.js';
-import { LoggedWorkRepository, WorkSumsRepository } from '../time-entries/index.js';
+import { LoggedWorkRepository, type WaitingWork, WorkSumsRepository } from '../time-entries/index.js';
 import { BurdenRatesService } from './burden/burden-rates.service.js';
 import { EarnedService } from './earned.service.js';
 import { type EntryPiece, entryPieces } from './entry-pieces.js';
@@ -40,8 +40,8 @@ export class WorkWeeksService {
     private readonly clock: Clock,
   ) {}
 
-  /** The week of a day, one item for each person who worked in it, newest person first; at most six statements. */
-  async list(actor: Actor, { of, personId, limit, cursor }: WorkWeeksQuery): Promise<{ page: Page<PersonWeek<EntryPiece>>; currency: string }> {
+  /** The week of a day, one item for each person who worked in it, newest person first; at most seven statements. */
+  async list(actor: Actor, { of, personId, limit, cursor }: WorkWeeksQuery): Promise<{ page: Page<PersonWeek<EntryPiece>>; currency: string; waiting: ReadonlyMap<string, WaitingWork> }> {
     const terms = await this.terms(actor);
     const week = weekOf(terms.anchor, of ?? workdayOf(terms.anchor, this.clock.now()));
     // One person more than asked for tells whether there is another page.
@@ -51,7 +51,8 @@ export class WorkWeeksService {
     const calendar = new WorkCalendar(terms.anchor, [{ from: week.startsAt, until: week.startsAt }], 'days');
     const pieces = entryPieces(work, calendar).filter((piece) => spans.some((span) => span.personId === piece.personId));
     const items = personWeeks(pieces, calendar, terms, await this.earned.before(actor, spans, terms), [...JOB_AND_CODE, (piece) => piece.entryId]);
-    return { page: { items, nextCursor: people.length > limit ? (items.at(-1)?.personId ?? null) : null }, currency: terms.currency };
+    const waiting = await this.work.waiting(actor, week.startsAt, week.endsAt, spans.map((span) => span.personId));
+    return { waiting, page: { items, nextCursor: people.length > limit ? (items.at(-1)?.personId ?? null) : null }, currency: terms.currency };
   }
 
   /**
