@@ -169,6 +169,16 @@ describe('uploads', () => {
     expect([answer.status, answer.body.code]).toEqual([status, code]);
   });
 
+  it('refuses a PNG or WebP that is small as it comes and takes too much memory when it is unpacked', async () => {
+    const flat = (width: number) => sharp({ create: { width, height: width, channels: 4, background: '#12345680' } });
+    for (const bytes of [await flat(6_000).webp({ effort: 0 }).toBuffer(), await flat(4_500).toColourspace('rgb16').png({ compressionLevel: 1 }).toBuffer()]) {
+      expect(bytes.length).toBeLessThan(2 * 1024 * 1024);
+      const answer = await tus(test, company.crew.token, 'post', '/v1/uploads', { 'upload-length': String(bytes.length), 'upload-metadata': metadataOf({ sha256: sha256(bytes) }), 'content-type': BYTES }).send(bytes);
+      expect([answer.status, answer.body.code]).toEqual([422, 'not-possible']);
+      expect(answer.body.detail).toMatch(/^The image takes 1\d\d MiB when it is unpacked; .* at most 128\. Make it smaller, or save it as JPEG\.$/);
+    }
+  }, 60_000);
+
   it('refuses a small file that would unfold to more pixels than any camera has', async () => {
     const bytes = await sharp({ create: { width: 9000, height: 9000, channels: 3, background: '#ffffff' }, limitInputPixels: false }).png().toBuffer();
     expect(bytes.length).toBeLessThan(1024 * 1024);

@@ -2,10 +2,15 @@ import type { Sharp } from 'sharp';
 import type { MediaType } from '../uploads/upload-limits.js';
 import { imageLibrary } from './image-library.js';
 import { jpegOfHeic } from './read-heic.js';
-import { requirePixels, unreadable } from './refusals.js';
+import { requirePixels, requireUnpacked, unreadable } from './refusals.js';
 
 /** A file of a hundred kilobytes may unfold to gigabytes. The largest phone cameras have some 50 million pixels without tricks. */
 const MOST_PIXELS = 64_000_000;
+/**
+ * Of PNG and WebP, which are held whole while JPEG is worked on line by line: two kilobytes of WebP took 900 MiB, a PNG
+ * of 16 bits a color as much. Four bytes for each of 33 million pixels, more than any screen has.
+ */
+const MOST_UNPACKED_BYTES = 128 * 1024 * 1024;
 const THUMBNAIL_PIXELS = 320;
 const MOST_SECONDS = 20;
 const LIMITS = { limitInputPixels: MOST_PIXELS, failOn: 'error', sequentialRead: true } as const;
@@ -27,7 +32,7 @@ export interface ProcessedImage {
  * Turns a photo upright and takes out of it all that tells where, when and with what it was taken; only the color
  * profile stays. HEIC becomes JPEG, which everything shows.
  * @param asItCame keeps the bytes as they are, with all that they tell
- * @throws Problem 422 for what can't be decoded or has more than 64 million pixels; HEIC may have 50 million
+ * @throws Problem 422 for what can't be decoded or has more than 64 million pixels; HEIC may have 50 million, PNG and WebP what unpacks to 128 MiB
  */
 export async function processImage(bytes: Buffer, type: ImageType, asItCame: boolean): Promise<ProcessedImage> {
   if (type !== 'image/heic') return processed(bytes, type, asItCame);
@@ -42,6 +47,7 @@ async function processed(bytes: Buffer, type: DecodedType, asItCame: boolean): P
   // As it will be seen.
   const { width, height } = head.autoOrient;
   requirePixels(width, height, MOST_PIXELS);
+  if (type !== 'image/jpeg') requireUnpacked(width * height * head.channels * (head.depth === 'uchar' ? 1 : 2), MOST_UNPACKED_BYTES);
   const upright = (): Sharp => open(bytes, LIMITS).timeout({ seconds: MOST_SECONDS }).autoOrient();
   const thumbnail = await decoded(upright().resize(THUMBNAIL_PIXELS, THUMBNAIL_PIXELS, { fit: 'inside', withoutEnlargement: true }).flatten({ background: '#ffffff' }).jpeg({ quality: 75 }));
   return { bytes: asItCame ? bytes : await decoded(encoded(upright().keepIccProfile(), type)), mediaType: type, width, height, thumbnail };

@@ -24,7 +24,7 @@ export class UploadsController {
     return this.exchange.answer(actor, request);
   }
 
-  @BeginRoute({ roles: EVERYONE, summary: 'Begin to send a file', description: `${PROTOCOL} JPEG, PNG and WebP up to 20 MiB and 64 million pixels, HEIC up to 20 MiB and 50 million pixels, PDF up to 10 MiB. An upload is kept for ${UPLOAD_DAYS} days; attach it within them.` })
+  @BeginRoute({ roles: EVERYONE, summary: 'Begin to send a file', description: `${PROTOCOL} JPEG up to 20 MiB and 64 million pixels, HEIC up to 20 MiB and 50 million pixels, PNG and WebP up to 20 MiB and 128 MiB unpacked, PDF up to 10 MiB. An upload is kept for ${UPLOAD_DAYS} days; attach it within them.` })
   begin(@CurrentActor() actor: Actor, @Req() request: FastifyRequest): Promise<Reply<undefined>> {
     return this.exchange.answer(actor, request);
   }
