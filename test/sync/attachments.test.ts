@@ -2,6 +2,7 @@ import { v7 as uuidv7 } from 'uuid';
 import { CompaniesService } from '../../src/features/companies/index.js';
 import { JobCrew } from '../../src/features/jobs/index.js';
 import { requestContext } from '../../src/platform/context/request-context.js';
+import { SyncedKinds } from '../../src/platform/sync/synced-kinds.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
 import { makeTestCompany, type TestCompany } from '../support/test-company.js';
 import { actorOf, makeTestJob } from '../support/test-job.js';
@@ -112,5 +113,24 @@ describe('attachments on phones', () => {
     await test.app.get(JobCrew, { strict: false }).leave(actorOf(company), jobId, [company.crewLead.personId]);
     await phones.lead.pull();
     expect(phones.lead.ids('attachment')).toEqual([]);
+  });
+
+  it('are of the same jobs from both ends, asked by row and asked by job', async () => {
+    const other = await makeTestJob(test, company);
+    const later = await makeTestJob(test, company);
+    await test.sql('UPDATE job SET (feature_id, site_id) = (SELECT id, site_id FROM feature WHERE id = $1) WHERE id IN ($2, $3)', [featureId, jobId, later]);
+    const equipmentId = await make(company.owner, '/v1/equipment', { featureId, kind: 'pump' });
+    const subjects = [{ kind: 'job', id: jobId }, { kind: 'job', id: other }, { kind: 'feature', id: featureId }, { kind: 'equipment', id: equipmentId }];
+    for (const subject of subjects) await make(company.owner, '/v1/attachments', body(await company.owner.upload(await photo()), { subject }));
+    await make(company.owner, '/v1/attachments', body(await company.owner.upload(await photo()), { kind: 'receipt' }));
+    for (const kind of test.app.get(SyncedKinds).all()) {
+      if (kind.belongsTo === 'company' || kind.belongsTo.rowsOf === undefined) continue;
+      const rows = await test.sql<{ byRow: boolean; byJob: boolean | null }>(
+        `SELECT one.id IN (${kind.belongsTo.jobs}) AS "byRow", ${kind.belongsTo.rowsOf('one.id')} AS "byJob" FROM job one CROSS JOIN "${kind.table}" t WHERE one.company_id = $1 AND t.company_id = $1`,
+        [company.id],
+      );
+      expect(rows.map(({ byJob }) => byJob === true)).toEqual(rows.map(({ byRow }) => byRow));
+      expect(new Set(rows.map(({ byRow }) => byRow))).toEqual(new Set([true, false]));
+    }
   });
 });

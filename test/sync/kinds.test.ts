@@ -1,5 +1,6 @@
 import { MutationKinds } from '../../src/platform/sync/mutation-kinds.js';
 import { SyncedKinds } from '../../src/platform/sync/synced-kinds.js';
+import { ofJob } from '../../src/features/sync/scope.js';
 import { PUSHED_KINDS } from '../../src/features/sync/push/pushed-kinds.js';
 import { openApiDocument } from '../../src/platform/http/openapi.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
@@ -53,6 +54,13 @@ describe('kinds of the sync', () => {
                 (SELECT count(*) FROM "${table}" t WHERE t.company_id = uuidv7() AND t.version > 0 AND uuidv7() IN (${jobs}) AND ${own === undefined ? 'true' : `t.${own.column} = uuidv7()`}) AS none`,
       );
       expect([table, row]).toEqual([table, { journal: true, person: true, none: '0' }]);
+    }
+  });
+
+  it('find the rows of one job without asking every row of the company for its jobs', async () => {
+    for (const kind of test.app.get(SyncedKinds).all()) {
+      const plan = await test.sql<{ 'QUERY PLAN': string }>(`EXPLAIN SELECT FROM "${kind.table}" t WHERE t.company_id = uuidv7() AND ${ofJob(kind, "'0190a5c0-0000-7000-8000-000000000001'")}`);
+      expect([kind.kind, plan.map((line) => line['QUERY PLAN']).filter((line) => line.includes('SubPlan'))]).toEqual([kind.kind, []]);
     }
   });
 });

@@ -10,8 +10,13 @@ import { AttachmentBody, AttachmentVoid } from './attachments.dto.js';
 import { AttachmentsService } from './attachments.service.js';
 
 /** The jobs that an attachment is of, itself or through their feature. A receipt shows prices and is of none. */
-const JOBS = `SELECT j.id FROM job j WHERE j.company_id = t.company_id AND t.kind <> 'receipt' AND (j.id = t.job_id
-  OR j.feature_id = coalesce(t.feature_id, (SELECT e.feature_id FROM equipment e WHERE e.company_id = t.company_id AND e.id = t.equipment_id)))`;
+const JOBS = `SELECT j.id FROM job j WHERE j.company_id = t.company_id AND t.kind <> 'receipt' AND (j.id = t.job_id OR j.feature_id = t.feature_id)
+  UNION ALL SELECT j.id FROM equipment e JOIN job j ON j.company_id = e.company_id AND j.feature_id = e.feature_id
+  WHERE e.company_id = t.company_id AND e.id = t.equipment_id AND t.kind <> 'receipt'`;
+
+// The pieces of equipment as an array: only so does their index go together with the two others.
+const ofJob = (job: string): string => `t.kind <> 'receipt' AND (t.job_id = ${job} OR t.feature_id = (SELECT j.feature_id FROM job j WHERE j.id = ${job})
+  OR t.equipment_id = ANY (ARRAY(SELECT e.id FROM job j JOIN equipment e ON e.company_id = j.company_id AND e.feature_id = j.feature_id WHERE j.id = ${job})))`;
 
 /** What phones push and pull of attachments; their bytes go by the upload routes. */
 @Injectable()
@@ -43,7 +48,7 @@ export class SyncAttachments {
         return { entity: 'attachment', id: row.id, version: row.version };
       },
     });
-    this.synced.add({ kind: 'attachment', table: 'attachment', entity: AttachmentEntity, belongsTo: { jobs: JOBS }, view: (_actor, rows) => rows.map(toAttachmentView) });
+    this.synced.add({ kind: 'attachment', table: 'attachment', entity: AttachmentEntity, belongsTo: { jobs: JOBS, rowsOf: ofJob }, view: (_actor, rows) => rows.map(toAttachmentView) });
   }
 }
 

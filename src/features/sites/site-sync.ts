@@ -13,7 +13,10 @@ export class SiteSync implements OnModuleInit {
       kind: 'site',
       table: 'site',
       entity: SiteEntity,
-      belongsTo: { jobs: 'SELECT job.id FROM job WHERE job.company_id = t.company_id AND job.site_id = t.id' },
+      belongsTo: {
+        jobs: 'SELECT job.id FROM job WHERE job.company_id = t.company_id AND job.site_id = t.id',
+        rowsOf: (job) => `t.id = (SELECT job.site_id FROM job WHERE job.id = ${job})`,
+      },
       view: (_actor, rows) => rows.map(toSiteView),
     });
   }

@@ -32,7 +32,9 @@ export function isOwn({ own }: SyncedKind, person: string): string {
 
 /** Whether the row belongs to a job. @param job the parameter with the job's id */
 export function ofJob(kind: SyncedKind, job: string): string {
-  return kind.belongsTo === 'company' ? 'false' : `${job}::uuid IN (${kind.belongsTo.jobs})`;
+  if (kind.belongsTo === 'company') return 'false';
+  const { jobs, rowsOf } = kind.belongsTo;
+  return `(${rowsOf?.(`${job}::uuid`) ?? `${job}::uuid IN (${jobs})`})`;
 }
 
 /** Whether the person keeps no rows of the kind but their own. */
@@ -49,5 +51,7 @@ function kept(actor: Actor, kind: SyncedKind, person: string, when: string): str
   if (keepsOnlyOwn(actor, kind)) return isOwn(kind, person);
   if (kind.belongsTo === 'company' || keepsAll(actor)) return `${person}::uuid IS NOT NULL`;
   const onCrew = `EXISTS (SELECT FROM job_member m WHERE m.company_id = t.company_id AND m.person_id = ${person}::uuid AND ${when} AND m.job_id IN (${kind.belongsTo.jobs}))`;
+  // The OR is there also for kinds of which nobody owns a row: it keeps the crews a question about one row after the
+  // other, where the planner would else hold every row against every job of the person.
   return `(${isOwn(kind, person)} OR ${onCrew})`;
 }

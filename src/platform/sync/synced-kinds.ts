@@ -7,6 +7,17 @@ export interface SyncedRow {
   readonly version: number;
 }
 
+export interface BelongsToJobs {
+  /** SQL for the inside of `IN (…)`. */
+  readonly jobs: string;
+  /**
+   * The same from the other end: a condition on `t` by which an index finds the rows of one job. Needed where `jobs` is
+   * a `SELECT`, which would be run for every row of the company.
+   * @param job the parameter with the job's id, such as `$5`
+   */
+  readonly rowsOf?: (job: string) => string;
+}
+
 /** Something that phones keep a copy of. */
 export interface SyncedKind<E extends SyncedRow = SyncedRow> {
   /** As the phone calls it: `time-entry`. */
@@ -15,7 +26,7 @@ export interface SyncedKind<E extends SyncedRow = SyncedRow> {
   readonly table: string;
   readonly entity: new () => E;
   /** `company`: everybody keeps it. Else the jobs of the row `t` as SQL for the inside of `IN (…)`: `t.job_id`, or a `SELECT` without parentheses; those on the crew of one of them keep it. */
-  readonly belongsTo: 'company' | { readonly jobs: string };
+  readonly belongsTo: 'company' | BelongsToJobs;
   /** A column that always has a person: they keep the row whatever its job. The roles in `only` keep no rows but their own. */
   readonly own?: { readonly column: string; readonly only: readonly Role[] };
   /** The rows as phones see them, in their order; without prices, costs and wages. One statement more at most, whatever their number. */
