@@ -45,8 +45,8 @@ describe('work weeks', () => {
       byCostCode: [{ jobId: first, costCode: 'cleanout', hours: '30', cost: usd('970.20') }, { jobId: second, costCode: 'cleanout', hours: '20', cost: usd('646.80') }],
     });
     expect(week.premium.working.steps).toEqual([
-      { label: 'regular rate', expression: '1200 / 50', value: '24', unit: 'USD/h' },
-      { label: 'premium', expression: 'round(24 × 10 / 2)', value: '120', unit: 'USD' },
+      { label: 'regular rate', expression: '1200 × 60 / 3000', value: '24', unit: 'USD/h' },
+      { label: 'premium', expression: 'round(24 × 600 / 60 / 2)', value: '120', unit: 'USD' },
     ]);
     expect(week.burden[0].working.steps).toEqual([
       { label: 'pay and burden at 22.5 %', expression: '(1200 + 120) × 122.5 / 100', value: '1617', unit: 'USD' },

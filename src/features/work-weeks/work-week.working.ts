@@ -51,16 +51,17 @@ export function straightWorking({ pieces, labor }: PersonWeek, currency: string)
 }
 
 export function premiumWorking({ labor }: PersonWeek, currency: string): Working {
-  const [rate, overtime] = [written(labor.regularRate ?? new Decimal(0)), hoursOf(labor.overtimeMinutes)];
-  const [straight, worked] = [written(labor.exactStraight), hoursOf(labor.minutes)];
+  // In minutes, which end where hours do not: of thirds somebody would get a half cent less than the amount.
+  const [rate, overtime] = [written(labor.regularRate ?? new Decimal(0)), written(labor.overtimeMinutes)];
+  const [straight, worked] = [written(labor.exactStraight), written(labor.minutes)];
   return {
     rule: 'Half the regular rate for each hour of overtime, since straight time is paid for all hours (29 CFR 778.110, 778.115); the rate is not rounded, the premium once, half up.',
     inputs: [
       { name: 'straight pay, not rounded', value: straight, unit: currency },
-      { name: 'hours worked', value: worked, unit: 'h' },
-      { name: 'overtime', value: overtime, unit: 'h' },
+      { name: 'time worked', value: worked, unit: 'min' },
+      { name: 'overtime', value: overtime, unit: 'min' },
     ],
-    steps: [...(labor.regularRate === null ? [] : [{ label: 'regular rate', expression: `${straight} / ${worked}`, value: rate, unit: `${currency}/h` }]), { label: 'premium', expression: `round(${rate} × ${overtime} / 2)`, value: plain(labor.premium), unit: currency }],
+    steps: [...(labor.regularRate === null ? [] : [{ label: 'regular rate', expression: `${straight} × 60 / ${worked}`, value: rate, unit: `${currency}/h` }]), { label: 'premium', expression: `round(${rate} × ${overtime} / 60 / 2)`, value: plain(labor.premium), unit: currency }],
   };
 }
 
