@@ -17,6 +17,9 @@ export class ChangeRequestEntity extends FactEntity {
   @Column({ name: 'photos_missing', type: 'uuid', array: true, default: () => "'{}'::uuid[]" })
   photosMissing: string[];
 
+  @Column({ name: 'waits_for_photos', type: 'boolean', generatedType: 'STORED', asExpression: "photos_missing <> '{}'", insert: false, update: false, select: false })
+  readonly waitsForPhotos?: boolean;
+
   /** null until the office has answered. */
   @Column({ type: 'text', nullable: true })
   decision: Decision | null;

@@ -19,4 +19,7 @@ export class SignOffEntity extends FactEntity {
   /** The picture while it has not arrived; the database keeps the list. */
   @Column({ name: 'photos_missing', type: 'uuid', array: true, default: () => "'{}'::uuid[]" })
   photosMissing: string[];
+
+  @Column({ name: 'waits_for_photos', type: 'boolean', generatedType: 'STORED', asExpression: "photos_missing <> '{}'", insert: false, update: false, select: false })
+  readonly waitsForPhotos?: boolean;
 }
