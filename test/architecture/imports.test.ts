@@ -14,7 +14,7 @@ function readImports(): Import[] {
   const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
   return files.flatMap((from) => {
     const text = readFileSync(path.join(SRC, from), 'utf8');
-    return [...text.matchAll(/^(?:import|export)\s+(type\s)?(?:[^'";]*?\sfrom\s+)?'([^']+)';/gms)].map(([, typeOnly, target = '']) => ({
+    return [...text.matchAll(/^(?:import|export)\s+(type\s)?(?:[^'";]*?\sfrom\s+)?'([^']+)';|\bimport\('([^']+)'\)/gms)].map(([, typeOnly, first, later]) => [typeOnly, first ?? later ?? ''] as const).map(([typeOnly, target]) => ({
       from,
       to: target.startsWith('.') ? path.normalize(path.join(path.dirname(from), target)).replace(/\.js$/, '.ts') : target,
       typeOnly: typeOnly !== undefined,
@@ -30,6 +30,7 @@ const show = ({ from, to }: Import): string => `${from} → ${to}`;
 describe('imports', () => {
   it('sees the sources', () => {
     expect(imports.length).toBeGreaterThan(300);
+    expect(imports.map(show)).toEqual(expect.arrayContaining(['main.ts → run-service.ts', 'run-service.ts → application.ts']));
   });
 
   it('keep the domain free of everything but itself and numeric libraries', () => {

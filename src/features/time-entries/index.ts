@@ -6,5 +6,5 @@ export { MoveLock } from './lock/move-lock.js';
 export type { TimeEntryBody } from './time-entries.dto.js';
 export { LoggedWorkModule } from './logged-work.module.js';
 export { type LoggedWork, LoggedWorkRepository, type WaitingWork } from './logged-work.repository.js';
-export { type PaidSum, type PersonSpan, type WorkSum, WorkSumsRepository } from './work-sums.repository.js';
-export { type HoursToLog, type Logged, LogManyHours } from './log/log-many-hours.js';
+export { type PaidSum, type PersonSpan, WorkSumsRepository } from './work-sums.repository.js';
+export { type HoursToLog, LogManyHours } from './log/log-many-hours.js';
