@@ -23,4 +23,7 @@ export default {
   globalTeardown: '<rootDir>/test/support/global-teardown.mjs',
   testTimeout: 30_000,
   maxWorkers: 2,
+  // Each file loads the service anew and nothing gives the modules of the last one back: a worker that has grown is
+  // replaced, or the collector takes most of its time once it nears the heap's limit.
+  workerIdleMemoryLimit: '1200MB',
 };
