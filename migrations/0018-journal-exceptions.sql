@@ -1,7 +1,8 @@
 -- What the journal leaves out is said of each table, instead of by name in the trigger's function.
 
 -- Arguments of the trigger: a column whose values are secrets or bulk, which are named but never copied; with a minus
--- before it, a column whose changes are none that anybody keeps. The version always is one.
+-- before it, a column whose changes are none that anybody keeps. So is the version, beside others; a change of it alone
+-- is told, as where lines in another table changed: a phone that kept the former version would be refused its next change.
 CREATE OR REPLACE FUNCTION write_history() RETURNS trigger
   LANGUAGE plpgsql SECURITY DEFINER SET search_path = public, pg_temp
   AS $$
@@ -19,6 +20,11 @@ BEGIN
       INTO changed, former
       FROM jsonb_each(was) AS o
       WHERE o.value IS DISTINCT FROM becomes -> o.key AND o.key <> 'version' AND NOT '-' || o.key = ANY (coalesce(TG_ARGV, '{}'));
+    -- The version is named only where nothing else tells of it.
+    IF changed IS NULL AND was -> 'version' IS DISTINCT FROM becomes -> 'version' THEN
+      changed := ARRAY['version'];
+      former := jsonb_build_object('version', was -> 'version');
+    END IF;
     IF changed IS NULL THEN
       RETURN NULL;
     END IF;
