@@ -32,6 +32,7 @@ describe('kinds of the sync', () => {
   });
 
   it('have the body and the roles of the route that the contract names for each, beside the `id` of what they change', () => {
+    // The library's type leaves open, at each step, whether it is a reference: narrowed to what the lines below read.
     const document = openApiDocument(test.app) as unknown as { paths: Record<string, Record<string, Route>>; components: { schemas: Record<string, { properties: object }> } };
     const withoutInRoute: Record<string, readonly string[]> = { 'punch-item.change': ['jobId'], 'time-entry.start': ['breaks', 'endedAt', 'recordedAt', 'sentAt', 'unpaidBreakMinutes'] };
     for (const { kind, body, roles } of test.app.get(MutationKinds).all()) {

@@ -1,32 +1,21 @@
-import { JobCrew } from '../../src/features/jobs/index.js';
 import { startTestApp, type TestApp } from '../support/test-app.js';
-import { type Client, makeTestCompany, type TestCompany } from '../support/test-company.js';
-import { actorOf, makeTestJob } from '../support/test-job.js';
-import { hour, TestPhone } from './support.js';
+import { makeTestCompany, type TestCompany } from '../support/test-company.js';
+import { hourLogger, makePullCrews } from './pull-crews.js';
+import { TestPhone } from './support.js';
 
 describe('the cursor of a pull', () => {
   let test: TestApp;
   let company: TestCompany;
   let mine: string;
   let others: string;
-  let slot = 0;
 
-  const crew = (): JobCrew => test.app.get(JobCrew, { strict: false });
-  const log = async (client: Client, jobId: string, personId: string): Promise<string> => {
-    const body = hour(jobId, personId, slot++);
-    await client.post('/v1/time-entries', body).expect(201);
-    return String(body['id']);
-  };
+  const log = hourLogger();
 
   beforeAll(async () => {
     test = await startTestApp();
   });
   beforeEach(async () => {
-    company = await makeTestCompany(test);
-    mine = await makeTestJob(test, company, { title: 'Mine' });
-    others = await makeTestJob(test, company, { title: 'Of others' });
-    await crew().join(actorOf(company), mine, [company.crew.personId, company.crewLead.personId]);
-    await crew().join(actorOf(company), others, [company.crewLead.personId]);
+    ({ company, mine, others } = await makePullCrews(test));
   });
   afterAll(() => test.close());
 
